@@ -1,0 +1,29 @@
+// From what somebody drew to a Region, or to the place of its fault.
+#pragma once
+
+#include <vector>
+
+#include "geometry/outline.h"
+
+namespace geometry {
+
+// What was drawn: the first ring is the outside, the others are islands in it. Either way round.
+using Drawn = std::vector<Ring>;
+
+struct Shape {
+  Region region;
+  std::vector<problem::Problem> notices;  // "outline-touches-itself", "point-repeated", each with its place
+};
+
+// Rings are turned so that ground lies left. What has no area to speak of is a Problem with place.at set and one of the
+// codes: outline-empty (fewer than two edges, or two straight ones), edge-zero-length, outline-spike (an edge turns back
+// on the one before), outline-crosses-itself, hole-outside, holes-overlap, outline-no-area, outline-too-far (past
+// reach_of_plan), edge-bulge (not finite, or past the limit).
+// A ring that only touches itself is split there, counts, and gives a notice; islands that touch likewise. How the two
+// are told apart: split at the touching points, a ring that only touches keeps its signed area; one that crosses does not.
+problem::Result<Shape> shape(const Drawn& drawn);
+
+// One ring known to be simple, for tests and for shapes made by formula; refuses like `shape`.
+problem::Result<Region> region(Ring ring);
+
+}  // namespace geometry

@@ -1,0 +1,194 @@
+// What can be drawn: an element is a stable id, a name and one of the kinds. It keeps its points as drawn, valid or not.
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "catalogue/item.h"
+#include "geometry/offset.h"
+#include "geometry/validity.h"
+#include "units/angle.h"
+
+namespace plan {
+
+using ElementId = std::string;
+using catalogue::Id;
+using units::Length;
+
+// The mark by which geometry knows an element (FNV-1a of the id, 64 bit; never 0): the same on every machine and in every job.
+std::uint64_t mark(const ElementId& id);
+
+// A closed shape as drawn: outside ring, then islands. A freeform ring is kept by its control points.
+struct DrawnRing {
+  geometry::Ring edges;                  // straight and arc edges; origins not set
+  std::vector<geometry::Point> through;  // control points instead of edges, where it is freeform
+  bool operator==(const DrawnRing&) const = default;
+};
+using DrawnShape = std::vector<DrawnRing>;
+
+// An open (or closed) line as drawn: edges and the last point.
+struct DrawnLine {
+  geometry::Ring edges;
+  geometry::Point end;
+  std::vector<geometry::Point> through;
+  bool operator==(const DrawnLine&) const = default;
+};
+
+// Which unit lies in which size of the pattern, where it starts and which way it runs.
+struct Laying {
+  Id pattern;
+  std::map<std::string, Id> units;  // size of the pattern -> item
+  geometry::Point start;            // corner of cell (0, 0)
+  units::Angle direction;           // of the area; the pattern's own direction is added
+  std::optional<Length> joint;      // the items' own otherwise
+  bool operator==(const Laying&) const = default;
+};
+
+// One course of units along the outline. soldier: long axis across the edge; sailor: along it.
+struct BorderCourse {
+  enum class Way { soldier, sailor } way = Way::soldier;
+  enum class Corner { mitre, butt, block } corner = Corner::mitre;
+  enum class Where { outside, everywhere, islands } where = Where::outside;  // along the drawn outer ring, or round islands and what cuts it too
+  Id item;
+  std::optional<Length> joint;
+  bool operator==(const BorderCourse&) const = default;
+};
+
+// Filler from the top of the joint down: the first takes `depth`, the last the rest.
+struct JointFill {
+  Id item;
+  std::optional<Length> depth;
+  bool operator==(const JointFill&) const = default;
+};
+
+// What a person says about one edge of the drawing instead of the junction table: `junction` is a junction's id, or "none".
+struct EdgeChoice {
+  int edge = 0;  // number in the drawing, rings counted on
+  Id junction;
+  bool operator==(const EdgeChoice&) const = default;
+};
+
+struct PavedArea {
+  DrawnShape outline;
+  Id build_up;  // empty: nothing chosen
+  std::optional<Laying> laying;
+  std::vector<BorderCourse> borders;  // from the outside in
+  std::vector<JointFill> joint_fill;
+  std::vector<EdgeChoice> edges;
+  std::optional<double> taped_area_m2;  // a person's correction, shown as such in the working
+  bool vehicles = false;
+  bool operator==(const PavedArea&) const = default;
+};
+
+struct Coping {
+  Id item;
+  Length overhang;              // over the water's edge
+  std::optional<Length> joint;  // between pieces; the item's own otherwise
+  enum class Make { any, uncut, tapered, radius } make = Make::any;  // on curves: the person's pick; any is the least cutting that fits
+  bool operator==(const Coping&) const = default;
+};
+
+// Stone round the shell, the concrete collar under the coping, the conductor ring: each only where it is given.
+struct Surround { Id item; Length clearance; Length depth; bool operator==(const Surround&) const = default; };
+struct Collar {
+  Id concrete; Id bar; Length width; Length thickness; std::vector<Length> rings;  // how far out each bar ring lies
+  bool operator==(const Collar&) const = default;
+};
+struct Bonding { Id item; Length out; Length depth; int ties = 4; bool operator==(const Bonding&) const = default; };
+
+struct Pool {
+  DrawnShape outline;  // the water's edge
+  std::optional<Coping> coping;
+  Length shell;  // wall thickness
+  std::optional<Surround> surround;
+  std::optional<Collar> collar;
+  std::optional<Bonding> bonding;
+  bool as_built = false;  // the water's edge was measured again after the shell was set
+  bool operator==(const Pool&) const = default;
+};
+
+struct Building {
+  DrawnShape outline;
+  std::string face;  // masonry, siding ...
+  std::optional<Length> footing_depth;
+  bool operator==(const Building&) const = default;
+};
+
+struct KeepOut {
+  DrawnShape outline;
+  std::string what;  // pillar, column, planter, tree, equipment, inlet
+  std::optional<Length> trunk;  // diameter, of a tree
+  bool operator==(const KeepOut&) const = default;
+};
+
+struct Footing { Id concrete; Length width; Length thickness; Length haunch; bool operator==(const Footing&) const = default; };
+struct Weeps { Id item; std::string kind; std::optional<Length> spacing; bool operator==(const Weeps&) const = default; };
+struct Spikes { Id item; Length spacing; Length on_curves; bool operator==(const Spikes&) const = default; };
+
+// Restraint, kerb or edging along a line. `paving` says on which side of the line, walked as drawn, the paving lies; units
+// of a kerb stand on the other side of the line.
+struct EdgeRun {
+  DrawnLine line;
+  std::string what;  // restraint, kerb, edging
+  Id item;
+  Id item_on_curves;  // empty: the same
+  geometry::Side paving = geometry::Side::left;
+  std::optional<Footing> footing;
+  std::optional<Weeps> weeps;
+  std::optional<Spikes> spikes;
+  Length upstand;  // above the paving; 0 is flush
+  bool operator==(const EdgeRun&) const = default;
+};
+
+// The kinds below are read, kept and measured as drawn; they cut paving where they stand on the ground. What they need is
+// worked out by trades still to come, and a problem says so.
+struct Wall {
+  DrawnLine line;  // the face, at the base
+  Id block; Id cap; Length thickness;
+  geometry::Side behind = geometry::Side::left;  // on which side of the line the wall's body lies
+  bool free_standing = false;
+  std::optional<Length> height;  // above ground in front, greatest
+  bool operator==(const Wall&) const = default;
+};
+struct Steps { DrawnShape outline; Id unit; int risers = 0; Length rise; bool operator==(const Steps&) const = default; };
+struct DrainRun {
+  DrawnLine line;
+  std::string what;  // pipe, channel, sleeve
+  Id item; Length width;  // of what shows at the surface; 0 lies below
+  bool operator==(const DrainRun&) const = default;
+};
+struct Level { geometry::Point at; Length height; std::string what; bool operator==(const Level&) const = default; };
+struct Feature { geometry::Point at; Id item; int count = 1; bool operator==(const Feature&) const = default; };
+struct Removal {
+  DrawnShape outline; std::optional<DrawnLine> line;
+  std::string what; Length thickness; std::string fate; bool steel = false;
+  bool operator==(const Removal&) const = default;
+};
+struct SiteMark {
+  std::vector<geometry::Point> points; std::optional<DrawnLine> line; DrawnShape outline;
+  std::string what;  // buried-service, septic, well, barrier, gate ...
+  std::optional<Length> depth;
+  bool operator==(const SiteMark&) const = default;
+};
+struct Protection { DrawnShape outline; std::optional<DrawnLine> line; Id item; bool operator==(const Protection&) const = default; };
+struct Note { geometry::Point at; std::string text; bool operator==(const Note&) const = default; };
+struct Dimension { geometry::Point from; geometry::Point to; bool operator==(const Dimension&) const = default; };
+struct SitePlan { std::string file; geometry::Point at; double metres_per_pixel = 0; units::Angle turn; bool operator==(const SitePlan&) const = default; };
+
+using Kind = std::variant<PavedArea, Pool, Wall, Steps, Building, KeepOut, EdgeRun, DrainRun, Level, Feature, Removal,
+                          SiteMark, Protection, Note, Dimension, SitePlan>;
+
+struct Element {
+  ElementId id;
+  std::string name;
+  Kind kind;
+  bool operator==(const Element&) const = default;
+};
+
+// "paved-area", "pool", "edge-run" ... : the word of the files.
+std::string kind_name(const Kind& kind);
+
+}  // namespace plan

@@ -1,0 +1,25 @@
+// The whole chain: job -> site -> takeoff -> estimate. A pure function; what is remembered between two jobs lives in Memory.
+#pragma once
+
+#include <memory>
+#include <stop_token>
+
+#include "estimate/estimate.h"
+#include "plan/job.h"
+#include "plan/site.h"
+#include "takeoff/takeoff.h"
+
+namespace results {
+
+struct Results {
+  std::shared_ptr<const plan::Job> job;  // the value that they belong to
+  plan::Site site;
+  takeoff::Takeoff takeoff;
+  estimate::Estimate estimate;
+  std::vector<problem::Problem> problems() const;  // the takeoff's, then the estimate's: problems, flags, notices
+  bool final() const;                              // no line without a price and no element with a problem
+};
+
+Results compute(std::shared_ptr<const plan::Job> job);
+
+}  // namespace results

@@ -1,0 +1,38 @@
+// Everything under the surface, for the whole site at once: areas that touch and share a layer are one body, and two things
+// that share one stone or one dig are found here, so that earth is not dug twice.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "plan/site.h"
+#include "takeoff/line.h"
+
+namespace takeoff::ground {
+
+// One connected body of one layer of one build-up.
+struct Body {
+  std::vector<plan::ElementId> of;
+  plan::Id build_up;
+  catalogue::Layer layer;
+  geometry::Region net;        // the areas' own ground, united
+  geometry::Region footprint;  // moved out past free stretches
+  double top = 0;              // metres below the finished surface
+  double thickness = 0;        // metres
+  bool open = false;           // open-graded
+};
+struct Bodies {
+  std::vector<Body> bodies;
+  std::vector<problem::Problem> problems;
+};
+// A layer's footprint: union of the touching areas that share it; then only free stretches move out by the layer's extra (a kerb: past the
+// outside of its footing; soft edge: the greater of 6 in and the base thickness where the build-up says so); 0 against coping, building,
+// wall, other paving (trade.md C9).
+Bodies bodies(const plan::Job& job, const plan::Site& site);
+
+Share layers(const plan::Job& job, const plan::Site& site, const Bodies& bodies);   // stone, sand, mortar, slab: weight by placed density, lifts, passes, chokes (C10), movement joints (C17)
+Share fabric(const plan::Job& job, const plan::Site& site, const Bodies& bodies);   // strips both ways tried, overlap, turn-up
+Share dig(const plan::Job& job, const plan::Site& site, const Bodies& bodies);      // by depth: bank, loose, loads by volume and weight
+Share way_out(const plan::Job& job, const plan::Site& site, const Bodies& bodies);  // trade.md A2 with one depth everywhere: no lines, only problems
+
+}  // namespace takeoff::ground

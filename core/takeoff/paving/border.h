@@ -1,0 +1,56 @@
+// Rows of units along an edge: border courses and copings share this.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "geometry/offset.h"
+#include "takeoff/paving/layout.h"
+
+namespace takeoff::paving {
+
+// One run of a row: a straight or an arc of one curvature sign, between corners.
+struct RowRun {
+  double near_length = 0;  // metres: the line towards the centre of curvature (straight: the shorter line between its mitres)
+  double far_length = 0;   // metres: the other line
+  double radius = 0;       // metres, of the near line; 0 straight
+  double turn = 0;         // radians, of the arc
+  double corner_before = 0;  // radians of turn at its ends; 0 where it ends square or tangent
+  double corner_after = 0;
+};
+
+// How a run is made. On curves: uncut with wedge joints, or tapered (both sides cut), or stock radius pieces.
+struct RowMake {
+  enum class How { straight_even, straight_closers, uncut, tapered, radius } how = How::straight_even;
+  int pieces = 0;
+  int cut = 0;              // of them
+  double near_face = 0;     // metres: piece width at the near line, net of joint
+  double far_face = 0;
+  double near_joint = 0;
+  double far_joint = 0;
+  double cut_angle = 0;     // radians, each side of a tapered piece
+  double flat = 0;          // metres: how far the near line's chord lies off the arc (p (1/cos a - 1))
+  double cut_length = 0;    // metres, all saw cuts of the run
+};
+
+struct RowRules {
+  double piece = 0;       // metres: length along the line
+  double deep = 0;        // metres: across
+  double joint = 0;       // metres: as laid
+  double joint_least = 0, joint_greatest = 0;
+  double least_face = 0;  // of a tapered piece, default piece / 2
+  double flat_limit = 0;  // metres, default 1/8 in
+  std::vector<std::pair<double, double>> stock_radii;  // metres: of the near or far line of radius pieces, and their length
+};
+
+// The runs of the strip between `from` and `from` + deep on the side that `towards` says, split at corners (turn > 5 degrees)
+// and at changes of curvature.
+std::vector<RowRun> row_runs(const geometry::Path& line, double from, double deep, geometry::Side towards);
+
+// All ways that work for one run (trade.md C1), the least cutting first; empty with a problem when none does.
+std::vector<RowMake> ways(const RowRun& run, const RowRules& rules);
+
+// C4: least radius of the near line at which units of this size lie uncut within the joint limits; infinity where a = 0.
+double least_radius_uncut(double piece, double deep, double joint_least, double joint_greatest);
+
+}  // namespace takeoff::paving

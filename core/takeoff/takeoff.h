@@ -1,0 +1,24 @@
+// The whole takeoff of a site: each trade is asked, in the order of building.
+#pragma once
+
+#include <map>
+#include <memory>
+
+#include "plan/site.h"
+#include "takeoff/line.h"
+#include "takeoff/paving/layout.h"
+
+namespace takeoff {
+
+struct Takeoff {
+  std::vector<Measures> measures;  // one per element, in the job's order
+  std::vector<Line> lines;         // by stage, then in the order of the elements
+  std::vector<Task> tasks;
+  std::vector<StageNotes> stages;
+  std::vector<problem::Problem> problems;  // the site's and the trades'
+  std::map<plan::ElementId, std::shared_ptr<const paving::Layout>> layouts;
+};
+
+Takeoff takeoff(const plan::Job& job, const plan::Site& site);
+
+}  // namespace takeoff
