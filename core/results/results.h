@@ -1,8 +1,7 @@
-// The whole chain: job -> site -> takeoff -> estimate. A pure function; what is remembered between two jobs lives in Memory.
+// The whole chain: job -> site -> takeoff -> estimate. A pure function.
 #pragma once
 
 #include <memory>
-#include <stop_token>
 
 #include "estimate/estimate.h"
 #include "plan/job.h"

@@ -1,0 +1,83 @@
+#include "commands.h"
+
+#include <cstdio>
+
+#include "files/files.h"
+#include "results/results.h"
+
+namespace app {
+
+int refuse(const problem::Problem& fault) {
+  std::fprintf(stderr, "groundcourse: %s\n", problem::sentence(fault).c_str());
+  return 1;
+}
+
+int deliver(const std::string& text, const std::string& file) {
+  if (file.empty()) {
+    const bool written = std::fwrite(text.data(), 1, text.size(), stdout) == text.size() && std::fflush(stdout) == 0;
+    return written ? 0 : refuse({problem::Severity::problem, "output-broken", "standard output took no more", "", {}});
+  }
+  const auto written = files::write_file(file, text);
+  return written ? 0 : refuse(written.error());
+}
+
+static problem::Result<plan::Job> read_job(const std::string& path) {
+  const auto text = files::read_file(path);
+  if (!text) return std::unexpected(text.error());
+  return files::read_job(*text, path);
+}
+
+int takeoff(const TakeoffWords& words) {
+  auto job = read_job(words.job);
+  if (!job) return refuse(job.error());
+  const results::Results results = results::compute(std::make_shared<const plan::Job>(std::move(*job)));
+  if (words.form == "csv") return deliver(files::takeoff_csv(results), words.output);
+  if (words.form == "json") return deliver(files::takeoff_json(results), words.output);
+  return deliver(files::takeoff_text(results), words.output);
+}
+
+int check(const std::string& path) {
+  auto job = read_job(path);
+  if (!job) return refuse(job.error());
+  const results::Results results = results::compute(std::make_shared<const plan::Job>(std::move(*job)));
+  bool any_problem = false;
+  std::string text;
+  for (const problem::Problem& said : results.problems()) {
+    any_problem = any_problem || said.severity == problem::Severity::problem;
+    text += problem::word(said.severity) + ": " + problem::sentence(said) + "\n";
+  }
+  const int code = deliver(text, "");
+  return any_problem ? 1 : code;
+}
+
+static problem::Result<std::map<std::string, std::string>> layer_map(const std::vector<std::string>& pairs) {
+  std::map<std::string, std::string> layers;
+  for (const std::string& pair : pairs) {
+    const std::size_t equals = pair.find('=');
+    if (equals == 0 || equals == std::string::npos || equals + 1 == pair.size())
+      return problem::fault("layer-words", "--layer " + pair + " is not NAME=KIND",
+                            "write for instance --layer patio=paved-area");
+    layers[pair.substr(0, equals)] = pair.substr(equals + 1);
+  }
+  return layers;
+}
+
+int import(const ImportWords& words) {
+  const auto layers = layer_map(words.layers);
+  if (!layers) {
+    refuse(layers.error());
+    return 2;
+  }
+  const auto text = files::read_file(words.file);
+  if (!text) return refuse(text.error());
+  const auto imported = files::import_geojson(*text, words.file, words.units, *layers);
+  if (!imported) return refuse(imported.error());
+  const int code = deliver(files::write_job(imported->job), words.output);
+  if (code != 0) return code;
+  for (const auto& [layer, count] : imported->not_mapped)
+    std::fprintf(stderr, "groundcourse: %d feature%s of layer '%s' not mapped to a kind and left out\n", count,
+                 count == 1 ? "" : "s", layer.c_str());
+  return 0;
+}
+
+}  // namespace app

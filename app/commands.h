@@ -1,0 +1,51 @@
+// Commands without a window. Each reads its files, calls the core once, writes, and gives the program's exit code:
+// 0 done, 1 a fault in the input (one sentence on standard error; nothing written), 2 wrong usage.
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "problem/problem.h"
+
+namespace app {
+
+// Says the fault on standard error as one sentence; gives 1.
+int refuse(const problem::Problem& fault);
+
+// To the file, or to standard output where none is named.
+int deliver(const std::string& text, const std::string& file);
+
+struct TakeoffWords {
+  std::string job;
+  std::string form = "text";  // text, csv, json
+  std::string output;
+};
+int takeoff(const TakeoffWords& words);
+
+// Every problem of the job, a line each; 1 if one of them is of severity problem.
+int check(const std::string& job);
+
+struct StartWords {
+  std::string job;
+  std::string element;
+  std::string what = "cuts";  // cuts, slivers, site
+  std::string output;         // the job with the best start
+  int show = 10;
+};
+int start(const StartWords& words);
+
+struct ImportWords {
+  std::string file;
+  std::string units;                // empty: as the file says
+  std::vector<std::string> layers;  // NAME=KIND
+  std::string output;
+};
+int import(const ImportWords& words);
+
+int catalogue_list();
+int catalogue_import(const std::string& file);
+int catalogue_export(const std::string& file);
+
+}  // namespace app

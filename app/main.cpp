@@ -1,0 +1,90 @@
+// Reads the words, then does one thing. Exit 0 done, 1 a fault in the input, 2 wrong usage.
+#include <QCoreApplication>
+
+#include <CLI/CLI.hpp>
+#include <cstdio>
+#include <functional>
+
+#include "commands.h"
+
+namespace {
+
+using Action = std::function<int()>;
+
+void add_takeoff(CLI::App& program, Action& action) {
+  auto words = std::make_shared<app::TakeoffWords>();
+  CLI::App* command = program.add_subcommand("takeoff", "What the job needs, priced, each number with its working");
+  command->add_option("JOB", words->job, "job file")->required();
+  command->add_option("--as", words->form, "text, csv or json")->check(CLI::IsMember({"text", "csv", "json"}));
+  command->add_option("--output", words->output, "file to write; standard output otherwise");
+  command->callback([words, &action] { action = [words] { return app::takeoff(*words); }; });
+}
+
+void add_check(CLI::App& program, Action& action) {
+  auto job = std::make_shared<std::string>();
+  CLI::App* command = program.add_subcommand("check", "Problems of the job, a line each");
+  command->add_option("JOB", *job, "job file")->required();
+  command->callback([job, &action] { action = [job] { return app::check(*job); }; });
+}
+
+void add_start(CLI::App& program, Action& action) {
+  auto words = std::make_shared<app::StartWords>();
+  CLI::App* command = program.add_subcommand("start", "Start points of a paved area, best first");
+  command->add_option("JOB", words->job, "job file")->required();
+  command->add_option("ELEMENT", words->element, "id of the paved area")->required();
+  command->add_option("--for", words->what, "fewest cuts, fewest slivers, or widest cut if the site is not as drawn")
+      ->check(CLI::IsMember({"cuts", "slivers", "site"}));
+  command->add_option("--output", words->output, "the job with the best start point");
+  command->callback([words, &action] { action = [words] { return app::start(*words); }; });
+}
+
+void add_import(CLI::App& program, Action& action) {
+  auto words = std::make_shared<app::ImportWords>();
+  CLI::App* command = program.add_subcommand("import", "A job file from outlines that somebody else drew");
+  command->add_option("FILE", words->file, "GeoJSON")->required();
+  command->add_option("--units", words->units, "unit of plain coordinates; longitude and latitude otherwise")
+      ->check(CLI::IsMember({"m", "mm", "ft", "us-ft", "in"}));
+  command->add_option("--layer", words->layers, "NAME=KIND: what a layer's features are; * is any not named")
+      ->take_all()
+      ->allow_extra_args(false);
+  command->add_option("--output", words->output, "job file to write")->required();
+  command->callback([words, &action] { action = [words] { return app::import(*words); }; });
+}
+
+void add_catalogue(CLI::App& program, Action& action) {
+  CLI::App* command = program.add_subcommand("catalogue", "The catalogue of this machine's job book");
+  command->require_subcommand(1);
+  command->add_subcommand("list", "Items with their prices")->callback([&action] { action = app::catalogue_list; });
+  auto in = std::make_shared<std::string>();
+  CLI::App* import = command->add_subcommand("import", "Take items from a CSV file, all or none");
+  import->add_option("FILE", *in, "CSV")->required();
+  import->callback([in, &action] { action = [in] { return app::catalogue_import(*in); }; });
+  auto out = std::make_shared<std::string>();
+  CLI::App* export_to = command->add_subcommand("export", "Write all items to a CSV file");
+  export_to->add_option("FILE", *out, "CSV")->required();
+  export_to->callback([out, &action] { action = [out] { return app::catalogue_export(*out); }; });
+}
+
+}  // namespace
+
+int main(int count, char** words) {
+  // Without it Qt looks for its database driver far longer than a takeoff takes.
+  const QCoreApplication application(count, words);
+  QCoreApplication::setApplicationName("groundcourse");
+  CLI::App program("Groundcourse: from the drawing of a paved outdoor space to a priced order list");
+  program.require_subcommand(1);
+  Action action;
+  add_takeoff(program, action);
+  add_check(program, action);
+  add_start(program, action);
+  add_import(program, action);
+  add_catalogue(program, action);
+  try {
+    program.parse(count, words);
+  } catch (const CLI::ParseError& said) {
+    const bool asked_for_help = said.get_exit_code() == 0;
+    program.exit(said);
+    return asked_for_help ? 0 : 2;
+  }
+  return action();
+}

@@ -1,0 +1,32 @@
+#include "results/results.h"
+
+#include <algorithm>
+
+#include "problem/ensure.h"
+
+namespace results {
+
+Results compute(std::shared_ptr<const plan::Job> job) {
+  problem::ensure(job && job->catalogue, "a job with its catalogue is computed");
+  Results made;
+  made.site = plan::site(*job);
+  made.takeoff = takeoff::takeoff(*job, made.site);
+  made.estimate = estimate::estimate(*job, made.takeoff);
+  made.job = std::move(job);
+  return made;
+}
+
+std::vector<problem::Problem> Results::problems() const {
+  std::vector<problem::Problem> all = takeoff.problems;
+  all.insert(all.end(), estimate.problems.begin(), estimate.problems.end());
+  std::ranges::stable_sort(all, [](const auto& a, const auto& b) { return a.severity > b.severity; });
+  return all;
+}
+
+bool Results::final() const {
+  return estimate.final && std::ranges::none_of(takeoff.problems, [](const problem::Problem& said) {
+           return said.severity == problem::Severity::problem;
+         });
+}
+
+}  // namespace results

@@ -1,0 +1,56 @@
+#include "takeoff/measures.h"
+
+namespace takeoff {
+
+using problem::Problem;
+using problem::Severity;
+
+namespace {
+
+// Kinds whose trades are still to come: kept and measured, and said so.
+struct StillToCome {
+  std::string operator()(const plan::PavedArea&) const { return {}; }
+  std::string operator()(const plan::Pool&) const { return {}; }
+  std::string operator()(const plan::Building&) const { return {}; }
+  std::string operator()(const plan::KeepOut&) const { return {}; }
+  std::string operator()(const plan::EdgeRun&) const { return {}; }
+  std::string operator()(const plan::Note&) const { return {}; }
+  std::string operator()(const plan::Dimension&) const { return {}; }
+  std::string operator()(const plan::SitePlan&) const { return {}; }
+  std::string operator()(const plan::Wall&) const { return "its courses, base, reinforcement and caps"; }
+  std::string operator()(const plan::Steps&) const { return "its risers, treads and base"; }
+  std::string operator()(const plan::DrainRun&) const { return "its pipe, levels and outlets"; }
+  std::string operator()(const plan::Level&) const { return "surfaces through levels"; }
+  std::string operator()(const plan::Feature&) const { return "features"; }
+  std::string operator()(const plan::Removal&) const { return "removals"; }
+  std::string operator()(const plan::SiteMark&) const { return "the rule of this mark"; }
+  std::string operator()(const plan::Protection&) const { return "protection"; }
+};
+
+}  // namespace
+
+Share measures(const plan::Ground& ground) {
+  Share share;
+  share.measures.element = ground.element->id;
+  const bool pool = std::holds_alternative<plan::Pool>(ground.element->kind);
+  if (!ground.drawn.empty()) {
+    share.measures.put("outline_area_m2", ground.drawn.area().si());
+    share.measures.put("perimeter_m", ground.drawn.perimeter().si());
+    share.measures.put("net_area_m2", ground.net.area().si());
+  }
+  if (pool && !ground.drawn.empty()) {
+    share.measures.put("water_area_m2", ground.drawn.area().si());
+    share.measures.put("water_edge_m", ground.drawn.perimeter().si());
+  }
+  if (ground.path) share.measures.put("length_m", ground.path->length().si());
+  const std::string missing = std::visit(StillToCome{}, ground.element->kind);
+  if (!missing.empty())
+    share.problems.push_back({Severity::problem, "not-computed",
+                              "this " + plan::kind_name(ground.element->kind) +
+                                  " is kept and measured as drawn, but " + missing + " are not worked out",
+                              "add what it needs by hand; the total is not final",
+                              {ground.element->id, "", 0, 0, {}}});
+  return share;
+}
+
+}  // namespace takeoff

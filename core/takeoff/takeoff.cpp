@@ -1,0 +1,94 @@
+#include "takeoff/takeoff.h"
+
+#include <algorithm>
+
+#include "takeoff/edges/edges.h"
+#include "takeoff/ground/ground.h"
+#include "takeoff/measures.h"
+#include "takeoff/paving/area.h"
+
+namespace takeoff {
+
+namespace {
+
+// Gathers what the trades say, element by element and then of the whole site.
+class Gatherer {
+ public:
+  explicit Gatherer(const plan::Job& job) : job_(job) {}
+
+  void of_element(const plan::Ground& ground, Share share) {
+    Measures& own = measures_of(ground.element->id);
+    for (auto& value : share.measures.values) own.values.push_back(std::move(value));
+    share.measures.values.clear();
+    whole_.add(std::move(share));
+  }
+
+  void of_site(Share share) { whole_.add(std::move(share)); }
+
+  void kept(const plan::ElementId& id, std::shared_ptr<const paving::Layout> layout) {
+    if (layout) taken_.layouts.emplace(id, std::move(layout));
+  }
+
+  Takeoff finish(std::vector<problem::Problem> site_problems) {
+    taken_.problems = std::move(site_problems);
+    for (problem::Problem& said : whole_.problems) taken_.problems.push_back(std::move(said));
+    std::ranges::stable_sort(taken_.problems, [](const auto& a, const auto& b) { return a.severity > b.severity; });
+    taken_.lines = std::move(whole_.lines);
+    for (Line& line : taken_.lines) line.stage = moved(line);
+    std::ranges::stable_sort(taken_.lines, {}, &Line::stage);
+    taken_.tasks = std::move(whole_.tasks);
+    std::ranges::stable_sort(taken_.tasks, {}, &Task::stage);
+    whole_.facts.push_back("always");
+    taken_.stages = stage_notes(*job_.catalogue, {std::move(whole_.facts)});
+    return std::move(taken_);
+  }
+
+ private:
+  Measures& measures_of(const plan::ElementId& id) {
+    for (Measures& known : taken_.measures)
+      if (known.element == id) return known;
+    taken_.measures.push_back({id, {}});
+    return taken_.measures.back();
+  }
+
+  Stage moved(const Line& line) const {
+    for (const plan::StageMove& move : job_.stage_moves)
+      if (move.item == line.item) return stage_of(move.stage).value_or(line.stage);
+    return line.stage;
+  }
+
+  const plan::Job& job_;
+  Takeoff taken_;
+  Share whole_;
+};
+
+void ask_trades(const plan::Job& job, const plan::Site& site, const plan::Ground& ground, Gatherer& all) {
+  const plan::Kind& kind = ground.element->kind;
+  all.of_element(ground, measures(ground));
+  if (std::holds_alternative<plan::PavedArea>(kind) && !ground.net.empty()) {
+    const paving::LaidArea area = paving::lay_area(job, site, ground);
+    all.kept(ground.element->id, area.layout);
+    all.of_element(ground, paving::paving(job, area));
+    all.of_element(ground, edges::joints(job, site, area));
+  }
+  if (std::holds_alternative<plan::Pool>(kind) && !ground.drawn.empty())
+    all.of_element(ground, edges::coping(job, site, ground));
+  if (const auto* run = std::get_if<plan::EdgeRun>(&kind); run && ground.path) {
+    all.of_element(ground, run->what == "kerb" ? edges::kerb(job, site, ground) : edges::restraint(job, site, ground));
+  }
+}
+
+}  // namespace
+
+Takeoff takeoff(const plan::Job& job, const plan::Site& site) {
+  Gatherer all(job);
+  for (const auto& ground : site.grounds) ask_trades(job, site, *ground, all);
+  const ground::Bodies bodies = ground::bodies(job, site);
+  all.of_site(ground::dig(job, site, bodies));
+  all.of_site(ground::layers(job, site, bodies));
+  all.of_site(ground::fabric(job, site, bodies));
+  all.of_site(ground::way_out(job, site, bodies));
+  return all.finish(site.problems);
+}
+
+}  // namespace takeoff
