@@ -91,14 +91,26 @@ bool turns_back(const Curve& before, const Curve& after) {
   return std::abs(curvature(before) + curvature(after)) * shorter * shorter / 2 < 1;
 }
 
-std::optional<Point> spike(const Ring& ring) {
+// Where an edge runs back over the one before it. Of two lines the width is exactly nothing, so the ground is certain.
+struct Spike {
+  Point at;
+  bool lines = true;
+};
+std::vector<Spike> spikes(const Ring& ring) {
   const std::vector<Curve> all = curves(ring);
+  std::vector<Spike> found;
   for (std::size_t i = 0; i < all.size(); ++i) {
     const Curve& next = all[(i + 1) % all.size()];
     const bool lines = all[i].straight() && next.straight();
-    if (lines ? turns_back(all[i].start, all[i].end, next.end) : turns_back(all[i], next)) return next.start;
+    if (lines ? turns_back(all[i].start, all[i].end, next.end) : turns_back(all[i], next)) {
+      found.push_back({next.start, lines});
+    }
   }
-  return std::nullopt;
+  return found;
+}
+
+std::unexpected<Problem> spiked(Point at) {
+  return fault("outline-spike", "the outline turns straight back on itself here", "take this point out", at);
 }
 
 double twice_area(const Loop& loop) {
@@ -197,17 +209,20 @@ struct Checked {
   Ring ring;
   std::vector<Patch> ground;
   std::optional<Point> touch;
+  std::vector<Problem> notices;
 };
 
 Result<Checked> checked(const Ring& drawn) {
   if (auto bad = fault_of_numbers(drawn)) return *bad;
-  if (const auto at = spike(drawn)) {
-    return fault("outline-spike", "the outline turns straight back on itself here", "take this point out", *at);
+  const std::vector<Spike> back = spikes(drawn);
+  for (const Spike& one : back) {
+    if (!one.lines) return spiked(one.at);
   }
   Loop loop = flatten(drawn);
   const Point start = drawn.front().from;
   const double twice = twice_area(loop);
-  const auto no_area = [&] {
+  const auto no_area = [&]() -> std::unexpected<Problem> {
+    if (!back.empty()) return spiked(back.front().at);
     return fault("outline-no-area", "the outline encloses no area", "draw it again or take it out", start);
   };
   if (loop.size() < 3) return no_area();
@@ -215,7 +230,7 @@ Result<Checked> checked(const Ring& drawn) {
   const auto wrong = geos::fault_of(*geos::multipolygon({&patch, 1}, start));
   // A figure of eight may well have a signed area of 0: what is wrong with it is that it crosses itself.
   if (!wrong && std::abs(twice) / 2 <= perimeter_of(loop)) return no_area();
-  Checked made{twice > 0 ? drawn : reversed(drawn), {}, std::nullopt};
+  Checked made{twice > 0 ? drawn : reversed(drawn), {}, std::nullopt, {}};
   if (!wrong) {
     if (twice < 0) std::reverse(loop.begin(), loop.end());
     made.ground = {{std::move(loop), {}}};
@@ -227,6 +242,8 @@ Result<Checked> checked(const Ring& drawn) {
   if (ground->empty()) return no_area();
   made.ground = std::move(*ground);
   made.touch = at;
+  for (const Spike& one : back) made.notices.push_back(spiked(one.at).error());
+  if (back.empty()) made.notices.push_back(touches(at));
   return made;
 }
 
@@ -334,7 +351,7 @@ Result<Shape> shape(const Drawn& drawn) {
   for (const Ring& ring : drawn) {
     auto one = checked(ring);
     if (!one) return std::unexpected(one.error());
-    if (one->touch) made.notices.push_back(touches(*one->touch));
+    made.notices.insert(made.notices.end(), one->notices.begin(), one->notices.end());
     touch = touch || one->touch;
     rings.push_back(std::move(*one));
   }
@@ -358,6 +375,9 @@ Result<Shape> shape(const Drawn& drawn) {
 Result<Region> region(Ring ring) {
   auto made = shape({std::move(ring)});
   if (!made) return std::unexpected(made.error());
+  for (const Problem& one : made->notices) {
+    if (one.severity == problem::Severity::problem) return std::unexpected(one);
+  }
   return std::move(made->region);
 }
 
