@@ -44,11 +44,27 @@ struct RowRules {
 };
 
 // The runs of the strip between `from` and `from` + deep on the side that `towards` says, split at corners (turn > 5 degrees)
-// and at changes of curvature.
+// and at changes of curvature. `from` may be negative: a coping's nose lies on the other side of its line. Neighbouring arcs
+// that one arc follows within 1/16 in are one run (freeform curves). A corner's mitre is taken on the tangents of the line
+// there, so that a line d inside a corner of turn A is d tan(A/2) shorter on either leg; where an arc ends in a corner its turn is
+// the greater of what its two lines still take. Of a closed line the runs go round and start at a corner or a change of curvature.
 std::vector<RowRun> row_runs(const geometry::Path& line, double from, double deep, geometry::Side towards);
 
 // All ways that work for one run (trade.md C1), the least cutting first; empty with a problem when none does.
 std::vector<RowMake> ways(const RowRun& run, const RowRules& rules);
+
+// What is built where two runs meet in a corner. butt: of the legs one runs through and the other stops against it, by turns
+// from course to course. block: both stop against a square piece, w x w, cut from one unit.
+enum class RowCorner { mitre, butt, block };
+struct RowCorners {
+  std::vector<RowRun> runs;  // lengths as cut at their ends; a corner that has become a square end is 0
+  int mitres = 0;
+  int butts = 0;
+  int blocks = 0;            // pieces beside those of the runs
+};
+// A mitre needs a piece of w tan(A/2) + least face and a turn up to 135 degrees (no corner of the ground under 45), a block a
+// piece as long as the row is deep; otherwise the corner is butted. `course` counts from 0. Common practice.
+RowCorners at_corners(std::vector<RowRun> runs, RowCorner corner, const RowRules& rules, int course, bool closed);
 
 // C4: least radius of the near line at which units of this size lie uncut within the joint limits; infinity where a = 0.
 double least_radius_uncut(double piece, double deep, double joint_least, double joint_greatest);

@@ -1,0 +1,162 @@
+#include "takeoff/cutting_stock.h"
+
+#include <algorithm>
+#include <numeric>
+#include <set>
+
+#include "problem/ensure.h"
+
+namespace takeoff {
+
+namespace {
+
+using Steps = std::int64_t;
+
+constexpr std::size_t search_at_most = 60;
+constexpr int search_steps = 2'000'000;
+
+// A kerf between neighbours is the same as a kerf after each piece in a stock longer by one kerf.
+struct Pieces {
+  std::vector<std::size_t> number;  // of the demand, longest first
+  std::vector<Steps> size;          // with its kerf, longest first
+  Steps room = 0;                   // stock + kerf
+};
+
+Pieces in_order(const std::vector<units::Length>& demands, units::Length stock, units::Length kerf) {
+  Pieces pieces;
+  pieces.room = (stock + kerf).steps();
+  for (std::size_t i = 0; i < demands.size(); ++i) {
+    problem::ensure(demands[i] >= units::Length() && demands[i] <= stock, "every demand fits the stock");
+    if (demands[i] > units::Length()) pieces.number.push_back(i);
+  }
+  std::stable_sort(pieces.number.begin(), pieces.number.end(),
+                   [&](std::size_t a, std::size_t b) { return demands[a] > demands[b]; });
+  for (const std::size_t i : pieces.number) pieces.size.push_back((demands[i] + kerf).steps());
+  return pieces;
+}
+
+int up(Steps size, Steps room) { return static_cast<int>((size + room - 1) / room); }
+
+// Pieces over room - alpha stand alone, those over half stand one to a stock, and the rest down to alpha must go into what these leave.
+int proven_bound(const Pieces& pieces) {
+  const auto& size = pieces.size;
+  std::vector<Steps> sum(size.size() + 1, 0);
+  std::partial_sum(size.begin(), size.end(), sum.begin() + 1);
+  const auto first_not_over = [&](Steps limit) {
+    return static_cast<std::size_t>(
+        std::partition_point(size.begin(), size.end(), [&](Steps s) { return s > limit; }) - size.begin());
+  };
+  int bound = up(sum.back(), pieces.room);
+  const std::size_t halves = first_not_over(pieces.room / 2);
+  bound = std::max(bound, static_cast<int>(halves));
+  for (std::size_t i = halves; i < size.size(); ++i) {
+    const std::size_t alone = first_not_over(pieces.room - size[i]);
+    const Steps left = static_cast<Steps>(halves - alone) * pieces.room - (sum[halves] - sum[alone]);
+    const Steps over = sum[i + 1] - sum[halves] - left;
+    bound = std::max(bound, static_cast<int>(halves) + (over > 0 ? up(over, pieces.room) : 0));
+  }
+  return bound;
+}
+
+using Plan = std::vector<int>;  // per piece in order, the stock that it comes from
+
+// Longest first, each into the fullest stock that still holds it.
+Plan longest_first(const Pieces& pieces) {
+  Plan plan;
+  std::set<std::pair<Steps, int>> open;  // room left, stock
+  int bought = 0;
+  for (const Steps size : pieces.size) {
+    const auto fits = open.lower_bound({size, 0});
+    std::pair<Steps, int> stock{pieces.room, bought};
+    if (fits == open.end()) {
+      ++bought;
+    } else {
+      stock = *fits;
+      open.erase(fits);
+    }
+    plan.push_back(stock.second);
+    open.insert({stock.first - size, stock.second});
+  }
+  return plan;
+}
+
+// Depth first with a fixed number of stocks: is there a plan at all?
+class Search {
+ public:
+  enum class Answer { found, none, unknown };
+  Search(const Pieces& pieces, int stocks, int& steps) : pieces_(pieces), steps_(steps) {
+    left_.assign(static_cast<std::size_t>(stocks), pieces.room);
+    plan_.assign(pieces.size.size(), 0);
+    slack_ = stocks * pieces.room - std::accumulate(pieces.size.begin(), pieces.size.end(), Steps{0});
+  }
+  Answer run() {
+    if (slack_ < 0) return Answer::none;
+    return place(0);
+  }
+  const Plan& plan() const { return plan_; }
+
+ private:
+  // Stocks too full for the smallest piece are lost; more lost than there is to spare is no plan.
+  bool hopeless() const {
+    const Steps least = pieces_.size.back();
+    Steps lost = 0;
+    for (const Steps left : left_)
+      if (left < least) lost += left;
+    return lost > slack_;
+  }
+
+  Answer place(std::size_t i) {
+    if (i == plan_.size()) return Answer::found;
+    if (--steps_ < 0) return Answer::unknown;
+    if (hopeless()) return Answer::none;
+    const Steps size = pieces_.size[i];
+    std::size_t first = 0;  // equal pieces go into stocks in order, or each plan would be tried in every order
+    if (i > 0 && pieces_.size[i - 1] == size) first = static_cast<std::size_t>(plan_[i - 1]);
+    std::set<Steps> tried;
+    for (std::size_t s = first; s < left_.size(); ++s) {
+      if (left_[s] < size || !tried.insert(left_[s]).second) continue;
+      left_[s] -= size;
+      plan_[i] = static_cast<int>(s);
+      const Answer answer = place(i + 1);
+      left_[s] += size;
+      if (answer != Answer::none) return answer;
+    }
+    return Answer::none;
+  }
+
+  const Pieces& pieces_;
+  int& steps_;
+  std::vector<Steps> left_;
+  Plan plan_;
+  Steps slack_ = 0;
+};
+
+}  // namespace
+
+StockPlan cutting_stock(const std::vector<units::Length>& demands, units::Length stock, units::Length kerf) {
+  problem::ensure(stock > units::Length() && kerf >= units::Length(), "a stock has a length and a kerf is no gain");
+  const Pieces pieces = in_order(demands, stock, kerf);
+  StockPlan result;
+  if (pieces.size.empty()) return result;
+  Plan plan = longest_first(pieces);
+  result.bought = 1 + *std::max_element(plan.begin(), plan.end());
+  result.bound = proven_bound(pieces);
+  int steps = search_steps;
+  while (pieces.size.size() <= search_at_most && result.bound < result.bought) {
+    Search search(pieces, result.bound, steps);
+    const Search::Answer answer = search.run();
+    if (answer == Search::Answer::unknown) break;
+    if (answer == Search::Answer::none) {
+      ++result.bound;
+      continue;
+    }
+    plan = search.plan();
+    result.bought = result.bound;
+  }
+  result.cuts.resize(static_cast<std::size_t>(result.bought));
+  for (std::size_t i = 0; i < plan.size(); ++i)
+    result.cuts[static_cast<std::size_t>(plan[i])].push_back(pieces.number[i]);
+  return result;
+}
+
+}  // namespace takeoff
