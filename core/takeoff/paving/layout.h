@@ -41,7 +41,7 @@ struct Piece {
   double area = 0;         // steps squared
   double cut_length = 0;   // steps: all cut sides
   double least_width = 0;  // steps: smallest distance between parallels that hold it
-  bool convex = true;      // a notch is listed apart
+  bool convex = true;      // no notch deeper than 1/8 in, which a straight cut would leave; notches are listed apart
   bool sliver = false;
 };
 
@@ -71,6 +71,8 @@ struct Counts {
   std::int64_t cut = 0;
   std::int64_t slivers = 0;
   double least_width = 0;  // steps, of all cut pieces; 0 when there is none
+  bool operator==(const Counts&) const = default;
 };
+Counts count(const geometry::Region& region, const Lattice& lattice, const Slivers& slivers);
 
 }  // namespace takeoff::paving
