@@ -25,9 +25,11 @@ struct Heading {
 
 // Where the job's origin lies in the world, as import kept it; nothing is computed from it.
 struct Datum {
-  std::string what;  // "local", "wgs84"
+  std::string what;  // "local", "wgs84", "plane"
   double longitude = 0;
   double latitude = 0;
+  double easting_m = 0;  // "plane": what was taken off the plane coordinates of the source, in metres
+  double northing_m = 0;
   bool operator==(const Datum&) const = default;
 };
 
