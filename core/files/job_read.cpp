@@ -1,0 +1,154 @@
+#include <unordered_set>
+
+#include "files/catalogue_fields.h"
+#include "files/files.h"
+#include "files/from_json.h"
+#include "files/job_fields.h"
+
+namespace files {
+namespace {
+
+// Whether sizes agree is looked at piece against piece, so a pattern of a million pieces would take hours to check.
+constexpr std::size_t most_pieces = 10'000;
+
+// One empty value of each kind, in the order of the variant.
+template <std::size_t... I>
+std::vector<plan::Kind> each_kind(std::index_sequence<I...>) {
+  return {plan::Kind(std::in_place_index<I>)...};
+}
+
+bool read_kind(const Value& value, plan::Kind& into, Reading& reading) {
+  static const std::vector<plan::Kind> kinds = each_kind(std::make_index_sequence<std::variant_size_v<plan::Kind>>());
+  if (!expect(value, Sort::string, reading)) return false;
+  std::string known;
+  for (const plan::Kind& kind : kinds) {
+    const std::string name = plan::kind_name(kind);
+    if (name == value.text) {
+      into = kind;
+      return true;
+    }
+    known += (known.empty() ? "" : ", ") + name;
+  }
+  return reading.refuse(value.spot, "kind-unknown", "there is no kind of element called " + quoted(value.text),
+                        "use one of: " + known);
+}
+
+bool read_id(const Value& object, std::string& into, Reading& reading) {
+  const Value* id = object.find("id");
+  if (id == nullptr) return missing_field(object, "id", reading);
+  if (!read(*id, into, reading)) return false;
+  if (into.empty()) return reading.refuse(id->spot, "id-empty", "the id is empty", "give a name that is used once");
+  return true;
+}
+
+bool read_element(const Value& value, plan::Element& into, Reading& reading) {
+  if (!expect(value, Sort::object, reading) || !read_id(value, into.id, reading)) return false;
+  const Value* kind = value.find("kind");
+  if (kind == nullptr) return missing_field(value, "kind", reading);
+  if (!read_kind(*kind, into.kind, reading)) return false;
+  const Value* name = value.find("name");
+  if (name != nullptr && !read(*name, into.name, reading)) return false;
+  return std::visit([&](auto& fields) { return read_fields(value, fields, {"id", "kind", "name"}, reading); }, into.kind);
+}
+
+bool read_elements(const Value& list, std::vector<plan::ElementPtr>& into, Reading& reading) {
+  if (!expect(list, Sort::list, reading)) return false;
+  std::unordered_set<std::string> ids;
+  into.reserve(list.children.size());
+  for (const Value& child : list.children) {
+    auto element = std::make_shared<plan::Element>();
+    if (!read_element(child, *element, reading)) {
+      if (reading.fault->place.element.empty()) reading.fault->place.element = element->id;
+      return false;
+    }
+    if (!ids.insert(element->id).second) return doubled_id(*child.find("id"), element->id, reading);
+    into.push_back(std::move(element));
+  }
+  return true;
+}
+
+// The entry of a list in the file that has this id: for the place of what catalogue::check found.
+Spot spot_of(const Value& catalogue, std::string_view list, const std::string& id) {
+  for (const Value& child : catalogue.find(list)->children) {
+    if (child.find("id")->text == id) return child.spot;
+  }
+  return catalogue.spot;
+}
+
+bool refuse_entry(const problem::Problem& found, Spot spot, Reading& reading) {
+  reading.refuse(spot, found.code, found.text, found.mend);
+  reading.fault->place.element = found.place.element;
+  return false;
+}
+
+bool read_catalogue(const Value& value, catalogue::Catalogue& into, Reading& reading) {
+  if (!read(value, into, reading)) return false;
+  for (const auto& [id, item] : into.items) {
+    const auto checked = catalogue::check(*item);
+    if (!checked) return refuse_entry(checked.error(), spot_of(value, "items", id), reading);
+  }
+  for (const auto& [id, pattern] : into.patterns) {
+    if (pattern.pieces.size() > most_pieces) {
+      return reading.refuse(spot_of(value, "patterns", id), "pattern-large",
+                            "the pattern " + quoted(id) + " has more than 10,000 pieces", "find a smaller repeat");
+    }
+    const auto checked = catalogue::check(pattern);
+    if (!checked) return refuse_entry(checked.error(), spot_of(value, "patterns", id), reading);
+  }
+  return true;
+}
+
+bool read_format(const Value& object, Reading& reading) {
+  const Value* format = object.find("groundcourse");
+  if (format == nullptr) {
+    return reading.refuse(object.spot, "format-missing", "this is not a job file: the field \"groundcourse\" is missing",
+                          "take a job file, or add \"groundcourse\": 1");
+  }
+  int number = 0;
+  if (!read(*format, number, reading)) return false;
+  if (number > job_format) {
+    return reading.refuse(format->spot, "format-newer",
+                          "the file has format " + std::to_string(number) + ", and this program reads format " +
+                              std::to_string(job_format),
+                          "open it with a newer version of this program");
+  }
+  if (number == job_format) return true;
+  return reading.refuse(format->spot, "format-unknown", "there is no format " + std::to_string(number),
+                        "write \"groundcourse\": 1");
+}
+
+bool read_parts(const Value& object, plan::Job& into, Reading& reading) {
+  auto catalogue = std::make_shared<catalogue::Catalogue>();
+  for (std::size_t i = 0; i < object.keys.size(); ++i) {
+    const std::string& name = object.keys[i].name;
+    const Value& part = object.children[i];
+    const bool done = name == "groundcourse"  ? true
+                      : name == "heading"     ? read(part, into.heading, reading)
+                      : name == "datum"       ? read(part, into.datum, reading)
+                      : name == "choices"     ? read(part, into.choices, reading)
+                      : name == "stage_moves" ? read(part, into.stage_moves, reading)
+                      : name == "looked_at"   ? read(part, into.looked_at, reading)
+                      : name == "catalogue"   ? read_catalogue(part, *catalogue, reading)
+                      : name == "elements"
+                          ? read_elements(part, into.elements, reading)
+                          : unknown_field(object, i,
+                                          "groundcourse, heading, datum, choices, stage_moves, looked_at, catalogue, elements",
+                                          reading);
+    if (!done) return false;
+  }
+  into.catalogue = std::move(catalogue);
+  return true;
+}
+
+}  // namespace
+
+problem::Result<plan::Job> read_job(std::string_view text, const std::string& file) {
+  const auto tree = parse_json(text, file);
+  if (!tree) return std::unexpected(tree.error());
+  Reading reading{.file = file, .fault = {}};
+  plan::Job job;
+  if (expect(*tree, Sort::object, reading) && read_format(*tree, reading) && read_parts(*tree, job, reading)) return job;
+  return std::unexpected(*reading.fault);
+}
+
+}  // namespace files
