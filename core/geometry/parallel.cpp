@@ -11,63 +11,15 @@ namespace {
 
 constexpr double smooth_turn = 1e-3;  // radians: under it the mitre of a corner is a ten millionth longer than its foot
 
-// One edge of the path beside itself. Places are from the path's first point.
-struct Beside {
-  Curve from;
-  Vec start;
-  Origin origin;
-  Carrier on;
-
-  Vec end() const { return start + from.chord(); }
-  Vec foot_at_start(double left) const { return start + left * left_of(from.direction(0)); }
-  Vec foot_at_end(double left) const { return end() + left * left_of(from.direction(1)); }
-};
-
-// Between two edges: where the first stops, where the second starts, and what is between them.
-struct Joint {
-  std::vector<Vec> points;  // one at least
-  bool bridged = false;
-};
-
-double turning(Vec before, Vec after) { return std::atan2(cross(before, after), dot(before, after)); }
-
 Joint bridge(const Beside& before, const Beside& after, double left) {
-  return {{before.foot_at_end(left), after.foot_at_start(left)}, true};
-}
-
-// Neighbours in the path: a smooth joint, an outside corner or an inside one.
-Joint joint_of_neighbours(const Beside& before, const Beside& after, double left, double limit) {
-  const Vec in = before.from.direction(1);
-  const Vec out = after.from.direction(0);
-  const double turn = turning(in, out);
-  const Vec corner = after.start;
-  if (std::abs(turn) < smooth_turn) {
-    const Vec middle = left_of(in) + left_of(out);
-    return {{corner + (left / length(middle)) * middle}};
-  }
-  if (1 + dot(in, out) < 1e-9) return bridge(before, after, left);
-  const Vec tip = (left / (1 + dot(in, out))) * (left_of(in) + left_of(out));
-  const bool outside = (turn > 0) != (left > 0);
-  if (outside && length(tip) > limit * std::abs(left)) {
-    Joint cut{{}, before.from.bulge != 0 || after.from.bulge != 0};
-    if (before.from.bulge != 0) cut.points.push_back(before.foot_at_end(left));
-    for (const Vec at : mitre(in, out, left, limit)) cut.points.push_back(corner + at);
-    if (after.from.bulge != 0) cut.points.push_back(after.foot_at_start(left));
-    return cut;
-  }
-  if (const auto met = meeting(before.on, after.on, corner + tip)) {
-    const double far = length(*met - corner);
-    if (far <= 4 * length(tip) && (!outside || far <= limit * std::abs(left))) return {{*met}};
-  }
-  if (!outside) return bridge(before, after, left);
-  return {{before.foot_at_end(left), corner + tip, after.foot_at_start(left)}, true};
+  return {{before.foot_at_end(left), after.foot_at_start(left)}, {before.origin}, true};
 }
 
 // Edges that are neighbours only because what lay between them is gone.
 Joint joint_of_strangers(const Beside& before, const Beside& after, double left) {
   const Vec near = 0.5 * (before.foot_at_end(left) + after.foot_at_start(left));
-  const auto met = meeting(before.on, after.on, near);
-  if (met && length(*met - near) <= 4 * (length(after.start - before.end()) + std::abs(left))) return {{*met}};
+  const auto met = meeting(*before.on, *after.on, near);
+  if (met && length(*met - near) <= 4 * (length(after.start - before.end()) + std::abs(left))) return {{*met}, {}};
   return bridge(before, after, left);
 }
 
@@ -78,12 +30,10 @@ class Chain {
     Vec start;
     for (std::size_t i = 0; i < path.size(); ++i) {
       const Curve from = path.curve(i);
-      numbers_.push_back(i);
-      edges_.push_back({from, start, path.edges()[i].origin, carrier(from, start, left).value_or(Carrier{})});
-      used_up_.push_back(!carrier(from, start, left));
+      edges_.push_back(beside(from, start, path.edges()[i].origin, left));
+      if (edges_.back().on) numbers_.push_back(i);
       start = start + from.chord();
     }
-    std::erase_if(numbers_, [this](std::size_t i) { return used_up_[i]; });
   }
 
   FarSide build(Point origin) {
@@ -93,14 +43,15 @@ class Chain {
     const std::size_t count = numbers_.size();
     if (count == 0 || (closed_ && count == 1)) return made;
     for (std::size_t k = 0; k < count; ++k) {
-      made.bridged = made.bridged || joints_[k].bridged;
       const Beside& edge = edges_[numbers_[k]];
-      const std::vector<Vec>& before = joints_[k].points;
-      const double turned = turn(k);
-      const double bulge = edge.from.straight() || edge.on.turn == 0 ? 0 : edge.on.turn * std::tan(turned / 4);
-      made.edges.push_back({moved(origin, before.back()), bulge, edge.origin});
-      const std::vector<Vec>& after = joints_[k + 1].points;
-      for (std::size_t i = 0; i + 1 < after.size(); ++i) made.edges.push_back({moved(origin, after[i]), 0, edge.origin});
+      const Joint& after = joints_[k + 1];
+      const Point from = moved(origin, joints_[k].points.back());
+      const Point to = moved(origin, after.points.front());
+      made.edges.push_back({from, bulge_between(*edge.on, from - origin, to - origin, edge.from.sweep()), edge.origin});
+      for (std::size_t i = 0; i < after.origins.size(); ++i) {
+        made.edges.push_back({moved(origin, after.points[i]), 0, after.origins[i]});
+      }
+      made.bridged = made.bridged || joints_[k].bridged || after.bridged;
     }
     made.end = moved(origin, joints_[count].points.back());
     drop_empty_edges(made);
@@ -112,8 +63,8 @@ class Chain {
 
   Joint joint(std::size_t k) const {
     const std::size_t count = numbers_.size();
-    if (!closed_ && k == 0) return {{edge(0).foot_at_start(left_)}};
-    if (!closed_ && k == count) return {{edge(count - 1).foot_at_end(left_)}};
+    if (!closed_ && k == 0) return {{edge(0).foot_at_start(left_)}, {}};
+    if (!closed_ && k == count) return {{edge(count - 1).foot_at_end(left_)}, {}};
     const std::size_t before = (k + count - 1) % count;
     if ((numbers_[before] + 1) % edges_.size() == numbers_[k % count]) {
       return joint_of_neighbours(edge(before), edge(k), left_, limit_);
@@ -123,15 +74,15 @@ class Chain {
 
   double turn(std::size_t k) const {
     const Beside& at = edge(k);
-    if (at.on.turn == 0) return 0;
-    return turn_between(at.on, joints_[k].points.back(), joints_[k + 1].points.front(), at.from.sweep());
+    if (at.on->turn == 0) return 0;
+    return turn_between(*at.on, joints_[k].points.back(), joints_[k + 1].points.front(), at.from.sweep());
   }
 
   // The share of its old length that edge k has now; negative when it runs backwards.
   double share(std::size_t k) const {
     const Beside& at = edge(k);
-    if (at.on.turn != 0) return turn(k) / std::abs(at.from.sweep());
-    return dot(joints_[k + 1].points.front() - joints_[k].points.back(), at.on.along) / length(at.from.chord());
+    if (at.on->turn != 0) return turn(k) / std::abs(at.from.sweep());
+    return dot(joints_[k + 1].points.front() - joints_[k].points.back(), at.on->along) / length(at.from.chord());
   }
 
   // The most backward edge goes, and its neighbours meet instead.
@@ -172,20 +123,61 @@ class Chain {
   bool closed_;
   bool stale_ = true;
   std::vector<Beside> edges_;
-  std::vector<bool> used_up_;
   std::vector<std::size_t> numbers_;
   std::vector<Joint> joints_;
 };
 
 }  // namespace
 
+Beside beside(const Curve& from, Vec start, Origin origin, double left) {
+  return {from, start, origin, carrier(from, start, left)};
+}
+
+double turning(Vec before, Vec after) { return std::atan2(cross(before, after), dot(before, after)); }
+
+bool smooth(const Beside& before, const Beside& after) {
+  return std::abs(turning(before.from.direction(1), after.from.direction(0))) < smooth_turn;
+}
+
+bool outside(const Beside& before, const Beside& after, double left) {
+  return (turning(before.from.direction(1), after.from.direction(0)) > 0) != (left > 0);
+}
+
+Joint joint_of_neighbours(const Beside& before, const Beside& after, double left, double limit) {
+  const Vec in = before.from.direction(1);
+  const Vec out = after.from.direction(0);
+  const Vec corner = after.start;
+  if (smooth(before, after)) {
+    const Vec middle = left_of(in) + left_of(out);
+    return {{corner + (left / length(middle)) * middle}, {}};
+  }
+  if (1 + dot(in, out) < 1e-9 && !std::isfinite(limit)) return bridge(before, after, left);
+  const bool opens = outside(before, after, left);
+  const Vec tip = (left / (1 + dot(in, out))) * (left_of(in) + left_of(out));
+  const double furthest = limit * std::abs(left);
+  if (before.on && after.on && (!opens || length(tip) <= furthest)) {
+    const auto met = meeting(*before.on, *after.on, corner + tip);
+    if (met && length(*met - corner) <= std::min(opens ? furthest : HUGE_VAL, 4 * length(tip))) return {{*met}, {}};
+  }
+  if (!opens) return bridge(before, after, left);
+  Joint corners{{}, {}, !before.from.straight() || !after.from.straight()};
+  if (!before.from.straight()) corners.points.push_back(before.foot_at_end(left));
+  for (const Vec at : mitre(in, out, left, limit)) corners.points.push_back(corner + at);
+  if (!after.from.straight()) corners.points.push_back(after.foot_at_start(left));
+  corners.origins.assign(corners.points.size() - 1, before.origin);
+  if (!after.from.straight()) corners.origins.back() = after.origin;
+  return corners;
+}
+
 std::vector<Vec> mitre(Vec before, Vec after, double to_the_left, double limit) {
   const double width = std::abs(to_the_left);
-  const Vec tip = (to_the_left / (1 + dot(before, after))) * (left_of(before) + left_of(after));
-  if (length(tip) <= limit * width) return {tip};
+  const double sum = 1 + dot(before, after);
+  const Vec both = left_of(before) + left_of(after);
+  if (width * length(both) <= limit * width * sum) return {(to_the_left / sum) * both};
+  // In the right triangle of corner, foot and tip: the cut lies limit x width out along the bisector. Written so that a
+  // turn of half a round, whose tip is endlessly far, has its cut too.
   const double half = std::abs(turning(before, after)) / 2;
-  const double past_foot =
-      std::max(0.0, width * std::tan(half) - (length(tip) - limit * width) / std::sin(half));
+  const double past_foot = std::max(0.0, width * (limit - std::cos(half)) / std::sin(half));
   return {to_the_left * left_of(before) + past_foot * before, to_the_left * left_of(after) - past_foot * after};
 }
 

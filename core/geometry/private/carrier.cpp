@@ -62,4 +62,25 @@ double turn_between(const Carrier& on, Vec from, Vec to, double sweep) {
   return turned + round * std::round((std::abs(sweep) - turned) / round);
 }
 
+double bulge_between(const Carrier& on, Vec from, Vec to, double sweep) {
+  if (on.turn == 0) return 0;
+  const double turned = turn_between(on, from, to, sweep);
+  const double plain = on.turn * std::tan(turned / 4);
+  const Vec chord = to - from;
+  // Tiny or almost whole arcs would be bent out of shape.
+  if (turned > 1.5 * std::numbers::pi || std::abs(plain) * length(chord) / 2 < 4) return plain;
+  // A circle displaced and of another radius is off by a + b cos(angle from the middle). Given the mean of the ends, the
+  // middle has to be off by this much for the whole to cancel.
+  const double half = turned / 2;
+  const double ends = (on.left(from) + on.left(to)) / 2;
+  const double sinc = std::sin(half) / half;
+  const double off = half < 0.01 ? -ends / 2 : ends * (1 - sinc) / (std::cos(half) - sinc);
+  const Vec first = from - on.point;
+  const double c = std::cos(half);
+  const double s = on.turn * std::sin(half);
+  const Vec way = unit({c * first.x - s * first.y, s * first.x + c * first.y});
+  const Vec middle = on.point + (on.radius - on.turn * off) * way;
+  return -2 * cross(chord, middle - from) / dot(chord, chord);
+}
+
 }  // namespace geometry

@@ -32,4 +32,9 @@ std::optional<Vec> meeting(const Carrier& a, const Carrier& b, Vec near);
 // turns, whole rounds apart, the one nearest to |sweep| counts, so that a negative result means an edge run backwards.
 double turn_between(const Carrier& on, Vec from, Vec to, double sweep);
 
+// The bulge of the circle's arc between two points that have been rounded to the grid, turning by about `sweep`. The arc
+// is bellied so that what rounding adds on one side of the true circle it gives back on the other: neither area nor
+// length feel the grid. 0 on a line.
+double bulge_between(const Carrier& on, Vec from, Vec to, double sweep);
+
 }  // namespace geometry
