@@ -2,8 +2,6 @@
 
 namespace catalogue {
 
-bool open_graded(const Item& item) {
-  return item.kind == "aggregate" && item.number("porosity").value_or(0) > 0;
-}
+bool open_graded(const Item& item) { return item.kind == "aggregate" && item.number("porosity").value_or(0) > 0; }
 
 }  // namespace catalogue

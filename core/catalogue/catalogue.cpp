@@ -17,7 +17,8 @@ auto find_in(const Map& map, const Id& id) -> decltype(&map.begin()->second) {
   return found == map.end() ? nullptr : &found->second;
 }
 
-std::unexpected<problem::Problem> refuse(const Item& item, const char* code, const std::string& what, const char* mend) {
+std::unexpected<problem::Problem> refuse(const Item& item, const char* code, const std::string& what,
+                                         const char* mend) {
   return problem::fault(code, (item.id.empty() ? "an item without id" : "item " + item.id) + ": " + what, mend);
 }
 
@@ -47,7 +48,8 @@ Result<void> check_names(const Item& item) {
     return refuse(item, "item-id", "its id is not plain", "use small letters, digits, dot, dash and underscore");
   const auto& kinds = known_kinds();
   if (std::find(kinds.begin(), kinds.end(), item.kind) == kinds.end())
-    return refuse(item, "item-kind", "the kind '" + item.kind + "' is not known", "use a kind such as paving-unit, aggregate or labour");
+    return refuse(item, "item-kind", "the kind '" + item.kind + "' is not known",
+                  "use a kind such as paving-unit, aggregate or labour");
   for (const auto& [key, value] : item.details)
     if (!good_id(key))
       return refuse(item, "item-detail", "the detail '" + key + "' is not named plainly",
@@ -88,15 +90,18 @@ Result<void> check_pack(const Item& item) {
   std::int64_t sum = 0;
   for (const PackContent& content : item.contents) {
     if (content.pieces < 1 || content.item.empty())
-      return refuse(item, "item-contents", "its pack holds 0 or less of " + content.item, "enter how many of each size it holds");
+      return refuse(item, "item-contents", "its pack holds 0 or less of " + content.item,
+                    "enter how many of each size it holds");
     sum += content.pieces;
   }
   if (sum > 0 && pack.pieces > 0 && sum != pack.pieces)
-    return refuse(item, "item-pack",
-                  "its sizes add up to " + std::to_string(sum) + " pieces, its pack holds " + std::to_string(pack.pieces),
-                  "correct the sizes or the pack");
+    return refuse(
+        item, "item-pack",
+        "its sizes add up to " + std::to_string(sum) + " pieces, its pack holds " + std::to_string(pack.pieces),
+        "correct the sizes or the pack");
   if (item.kind == "mixed-pack" && item.contents.empty())
-    return refuse(item, "item-contents", "it does not say what the mixed pack holds", "enter how many of each size it holds");
+    return refuse(item, "item-contents", "it does not say what the mixed pack holds",
+                  "enter how many of each size it holds");
   return {};
 }
 
@@ -105,9 +110,11 @@ Result<void> check_price(const Item& item) {
   const units::Money none;
   const bool gives_back = item.kind == "deposit" || item.kind == "credit";
   if (item.price->unit.empty())
-    return refuse(item, "item-price-unit", "its price does not say per what", "enter the price unit: piece, sq ft, ton ...");
+    return refuse(item, "item-price-unit", "its price does not say per what",
+                  "enter the price unit: piece, sq ft, ton ...");
   if (item.price->amount < none && !gives_back)
-    return refuse(item, "item-price", "its price is below 0", "only a deposit or a credit may be: enter a price, or leave it empty");
+    return refuse(item, "item-price", "its price is below 0",
+                  "only a deposit or a credit may be: enter a price, or leave it empty");
   if (item.price->amount == none && !item.price->by_others)
     return refuse(item, "item-price", "its price is 0", "say that it is supplied by others, or leave the price empty");
   if (!item.price->date.empty() && !good_date(item.price->date))
@@ -128,8 +135,8 @@ Result<void> check_densities(const Item& item) {
   const auto factor = item.number("loose_per_compacted");
   if (loose && placed && factor && std::abs(*placed / *loose - *factor) > 0.0001)
     return refuse(item, "item-factor",
-                  "its densities make " + units::show_number(*placed / *loose, 4) + " loose for one compacted, its factor says " +
-                      item.details.at("loose_per_compacted"),
+                  "its densities make " + units::show_number(*placed / *loose, 4) +
+                      " loose for one compacted, its factor says " + item.details.at("loose_per_compacted"),
                   "leave the factor out: it follows from the two densities");
   return {};
 }
@@ -163,7 +170,8 @@ double Catalogue::number_limit(const Id& id, double otherwise) const {
 
 bool same(const Catalogue& a, const Catalogue& b) {
   const auto equal_items = [](const auto& one, const auto& other) {
-    return one.first == other.first && (one.second == other.second || (one.second && other.second && *one.second == *other.second));
+    return one.first == other.first &&
+           (one.second == other.second || (one.second && other.second && *one.second == *other.second));
   };
   return std::equal(a.items.begin(), a.items.end(), b.items.begin(), b.items.end(), equal_items) &&
          a.patterns == b.patterns && a.build_ups == b.build_ups && a.limits == b.limits && a.rates == b.rates &&

@@ -51,14 +51,14 @@ std::optional<units::Length> Item::length_of(const std::string& detail) const {
 
 const std::vector<std::string>& known_kinds() {
   static const std::vector<std::string> kinds{
-      "paving-unit", "slab",         "permeable-unit", "clay-unit", "mixed-pack",    "coping",     "kerb-unit",
-      "edging-unit", "step-unit",    "tread",          "wall-block", "seat-block",   "pillar-block", "cap",
-      "pillar-cap",  "adhesive",     "reinforcement",  "fabric",    "pipe",          "fitting",    "outlet",
-      "inlet",       "channel",      "channel-part",   "conduit",   "aggregate",     "joint-sand", "joint-chips",
-      "rod",         "sealant",      "primer",         "filler-strip", "weep",       "restraint",  "spike",
-      "concrete",    "bar",          "bonding",        "light",     "spout",         "basin",      "saw",
-      "blade",       "machine",      "truck",          "labour",    "finish",        "protection", "deposit",
-      "credit",      "disposal",     "allowance"};
+      "paving-unit", "slab",      "permeable-unit", "clay-unit",    "mixed-pack", "coping",       "kerb-unit",
+      "edging-unit", "step-unit", "tread",          "wall-block",   "seat-block", "pillar-block", "cap",
+      "pillar-cap",  "adhesive",  "reinforcement",  "fabric",       "pipe",       "fitting",      "outlet",
+      "inlet",       "channel",   "channel-part",   "conduit",      "aggregate",  "joint-sand",   "joint-chips",
+      "rod",         "sealant",   "primer",         "filler-strip", "weep",       "restraint",    "spike",
+      "concrete",    "bar",       "bonding",        "light",        "spout",      "basin",        "saw",
+      "blade",       "machine",   "truck",          "labour",       "finish",     "protection",   "deposit",
+      "credit",      "disposal",  "allowance"};
   return kinds;
 }
 
@@ -73,7 +73,8 @@ std::optional<PiecePrice> price_of_one(const Item& item) {
   constexpr double metre = units::Length::steps_per_metre;
   std::optional<double> coins;
   if (unit == item.unit) coins = per_count(item, 1);
-  else if (unit == "sq ft") coins = per_area(item, steps_per_foot * steps_per_foot, units::square_metres_per_square_foot);
+  else if (unit == "sq ft")
+    coins = per_area(item, steps_per_foot * steps_per_foot, units::square_metres_per_square_foot);
   else if (unit == "m2") coins = per_area(item, metre * metre, 1);
   else if (unit == "ft") coins = per_length(item, steps_per_foot);
   else if (unit == "m") coins = per_length(item, metre);

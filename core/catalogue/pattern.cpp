@@ -15,7 +15,9 @@ std::unexpected<problem::Problem> refuse(const Pattern& pattern, const char* cod
   return problem::fault(code, "pattern " + pattern.id + ": " + what, "correct the repeat or the pieces");
 }
 
-std::string cell_name(std::int64_t x, std::int64_t y) { return "(" + std::to_string(x) + ", " + std::to_string(y) + ")"; }
+std::string cell_name(std::int64_t x, std::int64_t y) {
+  return "(" + std::to_string(x) + ", " + std::to_string(y) + ")";
+}
 
 std::int64_t floor_div(std::int64_t a, std::int64_t b) { return a / b - (a % b != 0 && (a < 0) != (b < 0) ? 1 : 0); }
 
@@ -37,7 +39,8 @@ problem::Result<void> check_pieces(const Pattern& pattern) {
       return refuse(pattern, "pattern-vectors",
                     "the piece at " + cell_name(piece.x, piece.y) + " has no size, or lies over 10,000 cells away");
     if (std::int64_t{piece.w} * piece.h > most_cells)
-      return refuse(pattern, "pattern-overlap", "the piece at " + cell_name(piece.x, piece.y) + " is larger than the repeat");
+      return refuse(pattern, "pattern-overlap",
+                    "the piece at " + cell_name(piece.x, piece.y) + " is larger than the repeat");
     if (piece.size.empty())
       return refuse(pattern, "pattern-size", "the piece at " + cell_name(piece.x, piece.y) + " names no size");
     for (const PatternPiece& other : pattern.pieces)

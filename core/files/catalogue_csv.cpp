@@ -81,18 +81,20 @@ std::optional<catalogue::Price> price_of(CsvCells& cells) {
   const auto amount = cells.money("price");
   const bool by_others = cells.yes("by_others");
   if (!amount && !by_others) return std::nullopt;
-  return catalogue::Price{amount.value_or(units::Money()), cells.text("price_unit"), cells.text("price_date"), by_others};
+  return catalogue::Price{amount.value_or(units::Money()), cells.text("price_unit"), cells.text("price_date"),
+                          by_others};
 }
 
 void read_lists(CsvCells& cells, Item& item) {
   for (auto& [key, value] : pairs(cells, "details"))
-    if (!item.details.emplace(key, value).second) cells.refuse("details", "'" + key + "' is given twice", "take one of them out");
+    if (!item.details.emplace(key, value).second)
+      cells.refuse("details", "'" + key + "' is given twice", "take one of them out");
   for (const auto& [id, pieces] : pairs(cells, "contents")) {
     const auto count = units::read_number(pieces);
     if (!count || *count != static_cast<int>(std::min(*count, 1e9)) || *count < 1)
-      cells.refuse("contents", "'" + pieces + "' of " + id + " is not a whole number of 1 or more", "enter how many pieces the pack holds");
-    else
-      item.contents.push_back({id, static_cast<int>(*count)});
+      cells.refuse("contents", "'" + pieces + "' of " + id + " is not a whole number of 1 or more",
+                   "enter how many pieces the pack holds");
+    else item.contents.push_back({id, static_cast<int>(*count)});
   }
 }
 
@@ -112,7 +114,8 @@ Result<Item> item_of(const CsvTable& table, const CsvRow& row) {
   item.density_kg_m3 = cells.number("density_kg_m3");
   item.void_share = cells.number("void_share");
   item.sold_by = cells.text("sold_by");
-  item.pack = {cells.text("pack_kind"), cells.count("pieces_per_layer"), cells.count("layers_per_pack"), cells.count("pieces_per_pack")};
+  item.pack = {cells.text("pack_kind"), cells.count("pieces_per_layer"), cells.count("layers_per_pack"),
+               cells.count("pieces_per_pack")};
   item.price = price_of(cells);
   item.breakage = cells.percent("breakage_pct");
   item.rule = cells.text("rule");
@@ -129,24 +132,55 @@ std::string maybe(int count) { return count > 0 ? std::to_string(count) : ""; }
 
 std::string row_of(const Item& item) {
   const bool priced = item.price.has_value();
-  return csv_row({csv_text(item.id), csv_text(item.kind), csv_text(item.name.en), csv_text(item.name.es), csv_text(item.supplier),
-                  csv_text(item.unit), maybe(item.length), maybe(item.width), maybe(item.height), maybe(item.joint),
-                  maybe(item.mass_kg), maybe(item.density_kg_m3), maybe(item.void_share), csv_text(item.sold_by),
-                  csv_text(item.pack.kind), maybe(item.pack.pieces_per_layer), maybe(item.pack.layers), maybe(item.pack.pieces),
-                  priced ? units::write_money(item.price->amount, 2) : "", priced ? csv_text(item.price->unit) : "",
-                  priced ? csv_text(item.price->date) : "", priced && item.price->by_others ? "yes" : "",
-                  item.breakage == 0 ? "" : percent_of(item.breakage), csv_text(item.rule), csv_text(item.rule_source),
-                  csv_text(item.notes), csv_text(contents_cell(item)), csv_text(details_cell(item))});
+  return csv_row({csv_text(item.id),
+                  csv_text(item.kind),
+                  csv_text(item.name.en),
+                  csv_text(item.name.es),
+                  csv_text(item.supplier),
+                  csv_text(item.unit),
+                  maybe(item.length),
+                  maybe(item.width),
+                  maybe(item.height),
+                  maybe(item.joint),
+                  maybe(item.mass_kg),
+                  maybe(item.density_kg_m3),
+                  maybe(item.void_share),
+                  csv_text(item.sold_by),
+                  csv_text(item.pack.kind),
+                  maybe(item.pack.pieces_per_layer),
+                  maybe(item.pack.layers),
+                  maybe(item.pack.pieces),
+                  priced ? units::write_money(item.price->amount, 2) : "",
+                  priced ? csv_text(item.price->unit) : "",
+                  priced ? csv_text(item.price->date) : "",
+                  priced && item.price->by_others ? "yes" : "",
+                  item.breakage == 0 ? "" : percent_of(item.breakage),
+                  csv_text(item.rule),
+                  csv_text(item.rule_source),
+                  csv_text(item.notes),
+                  csv_text(contents_cell(item)),
+                  csv_text(details_cell(item))});
 }
 
 // Which column a fault of catalogue::check speaks of.
 std::string column_of(const std::string& code) {
-  static const std::map<std::string, std::string> columns{
-      {"item-id", "id"}, {"item-kind", "kind"}, {"item-length", "length_mm"}, {"item-width", "width_mm"},
-      {"item-height", "height_mm"}, {"item-joint", "joint_mm"}, {"item-mass", "mass_kg"}, {"item-density", "density_kg_m3"},
-      {"item-void", "void_share"}, {"item-breakage", "breakage_pct"}, {"item-pack", "pieces_per_pack"},
-      {"item-contents", "contents"}, {"item-price", "price"}, {"item-price-unit", "price_unit"}, {"item-date", "price_date"},
-      {"item-detail", "details"}, {"item-factor", "details"}};
+  static const std::map<std::string, std::string> columns{{"item-id", "id"},
+                                                          {"item-kind", "kind"},
+                                                          {"item-length", "length_mm"},
+                                                          {"item-width", "width_mm"},
+                                                          {"item-height", "height_mm"},
+                                                          {"item-joint", "joint_mm"},
+                                                          {"item-mass", "mass_kg"},
+                                                          {"item-density", "density_kg_m3"},
+                                                          {"item-void", "void_share"},
+                                                          {"item-breakage", "breakage_pct"},
+                                                          {"item-pack", "pieces_per_pack"},
+                                                          {"item-contents", "contents"},
+                                                          {"item-price", "price"},
+                                                          {"item-price-unit", "price_unit"},
+                                                          {"item-date", "price_date"},
+                                                          {"item-detail", "details"},
+                                                          {"item-factor", "details"}};
   const auto found = columns.find(code);
   return found == columns.end() ? "id" : found->second;
 }
@@ -156,11 +190,13 @@ std::string column_of(const std::string& code) {
 Result<std::vector<ItemRow>> read_item_rows(std::string_view text, const std::string& file) {
   auto table = read_csv(text, file);
   if (!table) return std::unexpected(table.error());
-  const auto good = check_columns(
-      *table, {"id", "kind", "name_en", "unit"},
-      {"name_es", "supplier", "length_mm", "width_mm", "height_mm", "joint_mm", "mass_kg", "density_kg_m3", "void_share",
-       "sold_by", "pack_kind", "pieces_per_layer", "layers_per_pack", "pieces_per_pack", "price", "price_unit", "price_date",
-       "by_others", "breakage_pct", "rule", "rule_source", "notes", "contents", "details"});
+  const auto good = check_columns(*table, {"id", "kind", "name_en", "unit"},
+                                  {"name_es",         "supplier",        "length_mm",    "width_mm",
+                                   "height_mm",       "joint_mm",        "mass_kg",      "density_kg_m3",
+                                   "void_share",      "sold_by",         "pack_kind",    "pieces_per_layer",
+                                   "layers_per_pack", "pieces_per_pack", "price",        "price_unit",
+                                   "price_date",      "by_others",       "breakage_pct", "rule",
+                                   "rule_source",     "notes",           "contents",     "details"});
   if (!good) return std::unexpected(good.error());
   std::vector<ItemRow> rows;
   std::map<std::string, int> lines;
@@ -187,10 +223,12 @@ Result<void> check_item_row(const ItemRow& row, const std::string& file) {
 }
 
 std::string write_catalogue_csv(const catalogue::Catalogue& catalogue) {
-  std::string text = csv_row(
-      {"id", "kind", "name_en", "name_es", "supplier", "unit", "length_mm", "width_mm", "height_mm", "joint_mm", "mass_kg",
-       "density_kg_m3", "void_share", "sold_by", "pack_kind", "pieces_per_layer", "layers_per_pack", "pieces_per_pack", "price",
-       "price_unit", "price_date", "by_others", "breakage_pct", "rule", "rule_source", "notes", "contents", "details"});
+  std::string text =
+      csv_row({"id",          "kind",       "name_en",    "name_es",          "supplier",        "unit",
+               "length_mm",   "width_mm",   "height_mm",  "joint_mm",         "mass_kg",         "density_kg_m3",
+               "void_share",  "sold_by",    "pack_kind",  "pieces_per_layer", "layers_per_pack", "pieces_per_pack",
+               "price",       "price_unit", "price_date", "by_others",        "breakage_pct",    "rule",
+               "rule_source", "notes",      "contents",   "details"});
   for (const auto& [id, item] : catalogue.items) text += row_of(*item);
   return text;
 }

@@ -1,4 +1,5 @@
-// The items of a catalogue file before they are judged: the starter's items get their details and sizes from other files first.
+// The items of a catalogue file before they are judged: the starter's items get their details and sizes from other
+// files first.
 #pragma once
 
 #include <vector>

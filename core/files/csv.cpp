@@ -62,7 +62,8 @@ class Cutter {
   }
 
   bool row_ends() const {
-    return at_end() || text_[at_] == '\n' || (text_[at_] == '\r' && (at_ + 1 == text_.size() || text_[at_ + 1] == '\n'));
+    return at_end() || text_[at_] == '\n' ||
+           (text_[at_] == '\r' && (at_ + 1 == text_.size() || text_[at_ + 1] == '\n'));
   }
 
   void step() {
@@ -79,7 +80,8 @@ class Cutter {
   problem::Result<void> take(std::string& cell) {
     const std::size_t length = utf8_length(text_, at_);
     if (length == 0) return refuse("the text is not UTF-8", "save it as CSV with the encoding UTF-8");
-    if (text_[at_] == '\0') return refuse("there is a zero byte in the text", "save it as CSV, not in a spreadsheet's own form");
+    if (text_[at_] == '\0')
+      return refuse("there is a zero byte in the text", "save it as CSV, not in a spreadsheet's own form");
     cell += text_.substr(at_, length);
     step();
     return {};
@@ -89,7 +91,9 @@ class Cutter {
     if (!at_end() && text_[at_] == '"') return quoted_cell();
     std::string cell;
     while (!row_ends() && text_[at_] != ',') {
-      if (text_[at_] == '"') return refuse("a quote stands inside a cell that does not begin with one", "put the whole cell in quotes and double the quotes inside");
+      if (text_[at_] == '"')
+        return refuse("a quote stands inside a cell that does not begin with one",
+                      "put the whole cell in quotes and double the quotes inside");
       if (auto taken = take(cell); !taken) return std::unexpected(taken.error());
     }
     return cell;
@@ -122,9 +126,12 @@ class Cutter {
 problem::Result<void> check_head(const CsvTable& table, int line) {
   std::set<std::string> seen;
   for (const std::string& name : table.columns) {
-    if (name.empty()) return problem::fault("csv-columns", "a column has no name", "name it or take it out", csv_place(table.file, line));
+    if (name.empty())
+      return problem::fault("csv-columns", "a column has no name", "name it or take it out",
+                            csv_place(table.file, line));
     if (!seen.insert(name).second)
-      return problem::fault("csv-columns", "two columns are called '" + name + "'", "take one of them out", csv_place(table.file, line));
+      return problem::fault("csv-columns", "two columns are called '" + name + "'", "take one of them out",
+                            csv_place(table.file, line));
   }
   return {};
 }
@@ -154,7 +161,8 @@ problem::Result<CsvTable> read_csv(std::string_view text, const std::string& fil
   while (!cutter.at_end()) {
     auto row = cutter.row();
     if (!row) return std::unexpected(row.error());
-    if (std::all_of(row->cells.begin(), row->cells.end(), [](const std::string& cell) { return cell.empty(); })) continue;
+    if (std::all_of(row->cells.begin(), row->cells.end(), [](const std::string& cell) { return cell.empty(); }))
+      continue;
     if (table.columns.empty()) {
       table.columns = std::move(row->cells);
       if (auto good = check_head(table, row->line); !good) return std::unexpected(good.error());
@@ -168,7 +176,8 @@ problem::Result<CsvTable> read_csv(std::string_view text, const std::string& fil
     table.rows.push_back(std::move(*row));
   }
   if (table.columns.empty())
-    return problem::fault("csv-columns", "there is no head line", "name the columns in the first row", csv_place(file, 1));
+    return problem::fault("csv-columns", "there is no head line", "name the columns in the first row",
+                          csv_place(file, 1));
   return table;
 }
 
@@ -190,9 +199,7 @@ std::string csv_row(const std::vector<std::string>& cells) {
   return row + "\r\n";
 }
 
-std::string csv_text(std::string_view text) {
-  return (apostrophes_before_sign(text) ? "'" : "") + std::string(text);
-}
+std::string csv_text(std::string_view text) { return (apostrophes_before_sign(text) ? "'" : "") + std::string(text); }
 
 std::string text_of_csv(std::string_view cell) {
   const bool guarded = apostrophes_before_sign(cell).value_or(0) > 0;

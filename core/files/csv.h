@@ -1,7 +1,9 @@
-// Comma separated values as RFC 4180 has them, both ways, in the form that a spreadsheet opens without running anything.
+// Comma separated values as RFC 4180 has them, both ways, in the form that a spreadsheet opens without running
+// anything.
 //
-// Reading takes commas, double quotes (doubled inside quotes), CR LF or LF between rows, and a byte order mark before the
-// first one. The first row names the columns. Rows of empty cells are passed over: spreadsheets leave them at the end.
+// Reading takes commas, double quotes (doubled inside quotes), CR LF or LF between rows, and a byte order mark before
+// the first one. The first row names the columns. Rows of empty cells are passed over: spreadsheets leave them at the
+// end.
 #pragma once
 
 #include <optional>
@@ -27,16 +29,16 @@ struct CsvTable {
 };
 
 // Refused with line and column: text that is not UTF-8, a zero byte, a quote where none may stand or one that is never
-// closed, a row with more or fewer cells than the head line, a column without a name or with the name of another, more than
-// most_bytes. Codes: csv-syntax, csv-large, csv-columns, csv-row.
+// closed, a row with more or fewer cells than the head line, a column without a name or with the name of another, more
+// than most_bytes. Codes: csv-syntax, csv-large, csv-columns, csv-row.
 problem::Result<CsvTable> read_csv(std::string_view text, const std::string& file);
 
 // One row, quoted where it must be, with CR LF behind it. The cells are written as they are: text that came from people
 // goes through `csv_text` first, numbers do not.
 std::string csv_row(const std::vector<std::string>& cells);
 
-// A text that a spreadsheet could run as a formula (it begins with = + - @, a tab or a line end) gets an apostrophe before
-// it; so does one of apostrophes before such a sign, so that `text_of_csv` undoes exactly what this did.
+// A text that a spreadsheet could run as a formula (it begins with = + - @, a tab or a line end) gets an apostrophe
+// before it; so does one of apostrophes before such a sign, so that `text_of_csv` undoes exactly what this did.
 std::string csv_text(std::string_view text);
 std::string text_of_csv(std::string_view cell);
 

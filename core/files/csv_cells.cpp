@@ -15,7 +15,8 @@ std::string in_quotes(std::string_view cell) {
   std::string shown(cell.substr(0, most));
   for (char& c : shown)
     if (static_cast<unsigned char>(c) < 0x20) c = ' ';
-  while (cell.size() > most && !shown.empty() && (static_cast<unsigned char>(shown.back()) & 0x80u) != 0) shown.pop_back();
+  while (cell.size() > most && !shown.empty() && (static_cast<unsigned char>(shown.back()) & 0x80u) != 0)
+    shown.pop_back();
   return "'" + shown + (cell.size() > most ? "..." : "") + "'";
 }
 
@@ -25,8 +26,8 @@ problem::Result<void> check_columns(const CsvTable& table, std::initializer_list
                                     std::initializer_list<std::string_view> known) {
   for (const std::string_view name : needed)
     if (!table.column(name))
-      return problem::fault("csv-columns", "the column '" + std::string(name) + "' is missing", "add it to the head line",
-                            csv_place(table.file, 1));
+      return problem::fault("csv-columns", "the column '" + std::string(name) + "' is missing",
+                            "add it to the head line", csv_place(table.file, 1));
   for (const std::string& name : table.columns)
     if (std::find(needed.begin(), needed.end(), name) == needed.end() &&
         std::find(known.begin(), known.end(), name) == known.end())
@@ -56,7 +57,8 @@ std::optional<double> CsvCells::number(std::string_view column) {
   const std::string_view value = cell(column);
   if (value.empty()) return std::nullopt;
   const auto number = units::read_number(value);
-  if (!number) refuse(column, in_quotes(value) + " is not a number", "write digits with a dot before the decimals and no unit");
+  if (!number)
+    refuse(column, in_quotes(value) + " is not a number", "write digits with a dot before the decimals and no unit");
   return number;
 }
 
@@ -80,7 +82,8 @@ int CsvCells::count(std::string_view column) {
   const auto value = number(column);
   if (!value) return 0;
   if (*value != std::floor(*value) || *value < 1 || *value > 1e9) {
-    refuse(column, in_quotes(cell(column)) + " is not a whole number of 1 or more", "enter how many there are, or leave it empty");
+    refuse(column, in_quotes(cell(column)) + " is not a whole number of 1 or more",
+           "enter how many there are, or leave it empty");
     return 0;
   }
   return static_cast<int>(*value);
@@ -101,7 +104,8 @@ std::optional<units::Money> CsvCells::money(std::string_view column) {
   if (value.empty()) return std::nullopt;
   const auto money = units::read_money(value, 2);
   if (!money) {
-    refuse(column, in_quotes(value) + " is not an amount of money", "write digits with a dot and at most two decimals, no sign of a currency");
+    refuse(column, in_quotes(value) + " is not an amount of money",
+           "write digits with a dot and at most two decimals, no sign of a currency");
     return std::nullopt;
   }
   return *money;
@@ -109,7 +113,8 @@ std::optional<units::Money> CsvCells::money(std::string_view column) {
 
 bool CsvCells::yes(std::string_view column) {
   const std::string_view value = cell(column);
-  if (!value.empty() && value != "yes" && value != "no") refuse(column, in_quotes(value) + " is neither yes nor no", "write yes, or leave it empty");
+  if (!value.empty() && value != "yes" && value != "no")
+    refuse(column, in_quotes(value) + " is neither yes nor no", "write yes, or leave it empty");
   return value == "yes";
 }
 

@@ -1,5 +1,5 @@
-// The cells of one CSV row as values. The first cell that can't be understood is kept as the fault of the row; after it every
-// answer is empty, so that a reader names all its columns in one go and looks at `fault` once.
+// The cells of one CSV row as values. The first cell that can't be understood is kept as the fault of the row; after it
+// every answer is empty, so that a reader names all its columns in one go and looks at `fault` once.
 #pragma once
 
 #include <initializer_list>
@@ -23,15 +23,15 @@ class CsvCells {
 
   // A column that the file does not have reads as an empty cell.
   std::string text(std::string_view column);
-  std::string needed_text(std::string_view column);                  // refuses an empty cell
-  std::optional<double> number(std::string_view column);             // dot decimals, finite
+  std::string needed_text(std::string_view column);       // refuses an empty cell
+  std::optional<double> number(std::string_view column);  // dot decimals, finite
   double needed_number(std::string_view column);
   std::optional<units::Length> millimetres(std::string_view column);  // within 5 km
-  int count(std::string_view column);                                 // 0 if empty; refuses what is not whole, 0 and less
-  int whole(std::string_view column);                                 // 0 if empty; refuses what is not whole or below 0
-  std::optional<units::Money> money(std::string_view column);         // two decimals
-  bool yes(std::string_view column);                                  // "yes", or empty and "no"
-  double percent(std::string_view column);                            // as a share: 3 is 0.03 to the last digit
+  int count(std::string_view column);                          // 0 if empty; refuses what is not whole, 0 and less
+  int whole(std::string_view column);                          // 0 if empty; refuses what is not whole or below 0
+  std::optional<units::Money> money(std::string_view column);  // two decimals
+  bool yes(std::string_view column);                           // "yes", or empty and "no"
+  double percent(std::string_view column);                     // as a share: 3 is 0.03 to the last digit
 
   void refuse(std::string_view column, const std::string& what, const std::string& mend);
   const std::optional<problem::Problem>& fault() const { return fault_; }
