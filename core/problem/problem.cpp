@@ -1,5 +1,6 @@
 #include "problem/problem.h"
 
+#include <charconv>
 #include <cstdio>
 #include <cstdlib>
 
@@ -16,15 +17,31 @@ std::string word(Severity severity) {
   return {};
 }
 
+// With a file as tools print it, so that editors jump there; without one in words.
+static std::string line_and_column(const Place& place) {
+  if (!place.file.empty()) {
+    return (place.line > 0 ? ":" + std::to_string(place.line) : "") +
+           (place.column > 0 ? ":" + std::to_string(place.column) : "");
+  }
+  std::string words = place.line > 0 ? "line " + std::to_string(place.line) : "";
+  if (place.column > 0) words += (words.empty() ? "column " : ", column ") + std::to_string(place.column);
+  return words;
+}
+
+// Not printf, whose decimal mark follows the locale.
+static std::string to_the_millimetre(double metres) {
+  char text[400];
+  const auto end = std::to_chars(text, text + sizeof text, metres, std::chars_format::fixed, 3).ptr;
+  const std::string digits(text, end);
+  return digits == "-0.000" ? "0.000" : digits;
+}
+
 static std::string place_in_words(const Place& place) {
-  std::string words = place.file;
-  if (place.line > 0) words += ":" + std::to_string(place.line);
-  if (place.column > 0) words += ":" + std::to_string(place.column);
+  std::string words = place.file + line_and_column(place);
   if (!place.element.empty()) words += (words.empty() ? "" : ", ") + place.element;
   if (place.at) {
-    char point[64];
-    std::snprintf(point, sizeof point, "%sat (%.3f, %.3f) m", words.empty() ? "" : " ", place.at->x, place.at->y);
-    words += point;
+    words += words.empty() ? "at (" : " at (";
+    words += to_the_millimetre(place.at->x) + ", " + to_the_millimetre(place.at->y) + ") m";
   }
   return words;
 }

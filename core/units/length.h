@@ -4,6 +4,7 @@
 #pragma once
 
 #include <compare>
+#include <concepts>
 #include <cstdint>
 
 #include "units/quantity.h"
@@ -38,8 +39,13 @@ class Length {
   constexpr Length& operator-=(Length other) { steps_ -= other.steps_; return *this; }
   friend constexpr Length operator+(Length a, Length b) { return a += b; }
   friend constexpr Length operator-(Length a, Length b) { return a -= b; }
-  friend constexpr Length operator*(Length a, std::int64_t times) { return Length(a.steps_ * times); }
-  friend constexpr Length operator*(std::int64_t times, Length a) { return a * times; }
+  // Whole multiples only: a Length times 2.5 does not compile, because it would have to round.
+  template <std::integral Count>
+  friend constexpr Length operator*(Length a, Count times) {
+    return Length(a.steps_ * static_cast<std::int64_t>(times));
+  }
+  template <std::integral Count>
+  friend constexpr Length operator*(Count times, Length a) { return a * times; }
   friend constexpr SquareMetres operator*(Length a, Length b) { return a.metres() * b.metres(); }
   friend constexpr double operator/(Length a, Length b) {
     return static_cast<double>(a.steps_) / static_cast<double>(b.steps_);
