@@ -80,15 +80,16 @@ bool turns_back(Point a, Point b, Point c) {
   return ux * vy == uy * vx && ux * vx + uy * vy < 0;
 }
 
-// Back along the same circle (or the line that an arc all but is): opposite tangents and the same curvature.
+// Back along the same circle (or the line that an arc all but is). The ends lie on the grid, so the two may part by some
+// steps over the shorter one, through their tangents or their curvatures, and still be drawn as one.
 bool turns_back(const Curve& before, const Curve& after) {
   const Vec in = before.direction(1);
   const Vec out = after.direction(0);
-  if (dot(in, out) >= 0 || std::abs(cross(in, out)) > 1e-9) return false;
+  if (dot(in, out) >= 0) return false;
   const auto curvature = [](const Curve& c) { return c.straight() ? 0 : std::copysign(1 / c.radius(), c.bulge); };
   const double shorter = std::min(before.length(), after.length());
-  // How far the two run apart over the shorter one: within a step they are one line.
-  return std::abs(curvature(before) + curvature(after)) * shorter * shorter / 2 < 1;
+  const double bend = std::abs(curvature(before) + curvature(after));
+  return std::abs(cross(in, out)) * shorter + bend * shorter * shorter / 2 < 4;
 }
 
 // Where an edge runs back over the one before it. Of two lines the width is exactly nothing, so the ground is certain.
