@@ -1,0 +1,169 @@
+#include <algorithm>
+#include <cmath>
+
+#include "geometry/overlay.h"
+#include "takeoff/ground/ground.h"
+
+namespace takeoff::ground {
+
+using problem::Problem;
+using problem::Severity;
+
+namespace {
+
+// One connected body of open-graded stone: its layers share areas and build-up.
+struct Stone {
+  std::vector<plan::ElementId> of;
+  plan::Id build_up;
+  double formation = 0;  // metres below the finished surface: the underside of the lowest open layer
+  double porosity = 1;
+  geometry::Region footprint;
+};
+
+std::vector<Stone> stones(const plan::Job& job, const Bodies& bodies) {
+  std::vector<Stone> found;
+  for (const Body& body : bodies.bodies) {
+    if (!body.open || body.thickness <= 0) continue;
+    const auto known = std::ranges::find_if(
+        found, [&body](const Stone& stone) { return stone.of == body.of && stone.build_up == body.build_up; });
+    Stone& stone = known == found.end() ? found.emplace_back() : *known;
+    if (body.top + body.thickness < stone.formation) continue;
+    stone = {body.of, body.build_up, body.top + body.thickness,
+             job.catalogue->item(body.layer.item)->number("porosity").value_or(1), body.footprint};
+  }
+  return found;
+}
+
+// A way for water out of the stone: how far below the finished surface its sill lies.
+struct Out {
+  std::string what;
+  double sill = 0;
+  bool level_known = true;
+};
+
+struct Finder {
+  const plan::Job& job;
+  const plan::Site& site;
+  const Stone& stone;
+  std::vector<Out> ways;
+  Share share;
+
+  void find() {
+    for (const auto& ground : site.grounds) {
+      if (const auto* run = std::get_if<plan::EdgeRun>(&ground->element->kind)) kerb(*ground, *run);
+      if (const auto* drain = std::get_if<plan::DrainRun>(&ground->element->kind)) pipe(*ground, *drain);
+    }
+    judge();
+  }
+
+  bool touches(const plan::Ground& kerb) const {
+    return std::ranges::any_of(stone.of, [&](const plan::ElementId& id) {
+      const plan::Ground* area = site.find(id);
+      return std::ranges::any_of(area->stretches, [&](const auto& s) { return s.other == kerb.element->id; });
+    });
+  }
+
+  bool sealed() const {
+    return std::ranges::any_of(stone.of, [&](const plan::ElementId& id) {
+      const auto* area = std::get_if<plan::PavedArea>(&site.find(id)->element->kind);
+      const catalogue::Item* fill =
+          area && !area->joint_fill.empty() ? job.catalogue->item(area->joint_fill.front().item) : nullptr;
+      return fill && fill->kind != "joint-chips";
+    });
+  }
+
+  // A weep that sits on the kerb's footing drains only what is above it: the footing is a dam.
+  void kerb(const plan::Ground& ground, const plan::EdgeRun& run) {
+    if (run.what != "kerb" || !touches(ground)) return;
+    if (sealed() && run.upstand > units::Length() && !run.weeps)
+      say(Severity::problem, "kerb-dams-the-surface",
+          "kerb " + ground.element->id + " stands " + units::show_length(run.upstand, job.heading.units) +
+              " proud of a sealed surface and has no opening, so rain is dammed",
+          "make openings at surface level, or set the kerb flush", ground.element->id);
+    if (!run.weeps) return;
+    const catalogue::Item* item = job.catalogue->item(run.item);
+    const double height = item && item->height ? item->height->metres().si() : 0;
+    const double under_the_kerb = height - run.upstand.metres().si();
+    ways.push_back({"weeps of " + ground.element->id, run.footing ? under_the_kerb : stone.formation, true});
+    if (run.weeps->kind == "cord-left")
+      say(Severity::notice, "cord-passes-damp",
+          "the cord left in the weeps of " + ground.element->id + " passes damp, not rain",
+          "where rain gets into the stone take tubes, open joints or strips", ground.element->id);
+  }
+
+  void pipe(const plan::Ground& ground, const plan::DrainRun& drain) {
+    const catalogue::Item* item = job.catalogue->item(drain.item);
+    if (!ground.path || drain.what != "pipe" || !item) return;
+    const auto holes = item->details.find("perforated");
+    if (holes == item->details.end() || holes->second != "yes") return;
+    const bool inside = std::ranges::any_of(ground.path->edges(), [this](const geometry::Edge& edge) {
+      return stone.footprint.contains(edge.from);
+    });
+    if (inside) ways.push_back({"pipe " + ground.element->id, stone.formation, false});
+  }
+
+  void judge() {
+    const bool soaks = job.choices.infiltration_counts && job.choices.infiltration_m_s > 0;
+    if (ways.empty() && !soaks) {
+      say(Severity::problem, "no-way-out",
+          "the open stone under " + named() + " has no way out for water: it fills like a bath",
+          "give the kerb weeps at the formation, lay a perforated pipe below, daylight the stone, or enter a measured "
+          "infiltration",
+          stone.of.front());
+      return;
+    }
+    double lowest = 0;
+    for (const Out& way : ways) lowest = std::max(lowest, way.sill);
+    const double dead = std::max(0.0, stone.formation - lowest);
+    const double allowed = job.catalogue->length_limit("dead-depth", units::Length()).metres().si();
+    if (soaks) return draw_down(ways.empty() ? stone.formation : dead);
+    if (dead > allowed + 1e-9)
+      say(Severity::problem, "dead-depth",
+          depth_in_words(dead) + " of the stone under " + named() + " lies below the lowest way out and stays full",
+          "carry the kerb's footing on the stone with openings below it, or lay a pipe at the formation",
+          stone.of.front());
+    if (std::ranges::any_of(ways, [](const Out& way) { return !way.level_known; }))
+      say(Severity::notice, "way-out-level",
+          "a pipe takes the water out of the stone under " + named() + "; its level is not checked without levels",
+          "hold its invert at the formation or below, falling to its outlet", stone.of.front());
+  }
+
+  // Dead depth x porosity / rate: the water must be gone within the limit (48 h; 48 to 72 h in stormwater manuals, from memory).
+  void draw_down(double depth) {
+    const double hours = depth * stone.porosity / job.choices.infiltration_m_s / 3600;
+    const double most = job.catalogue->number_limit("draw-down", 48);
+    if (hours <= most) return;
+    char text[200];
+    std::snprintf(text, sizeof text, "water in the stone under %s needs %.0f h to soak away, over %.0f h",
+                  named().c_str(), hours, most);
+    say(Severity::problem, "draw-down", text, "lay a pipe at the formation", stone.of.front());
+  }
+
+  std::string depth_in_words(double metres) const {
+    return units::show_length(units::Length::nearest(units::Metres(metres)), job.heading.units);
+  }
+
+  std::string named() const {
+    std::string text;
+    for (const plan::ElementId& id : stone.of) text += (text.empty() ? "" : ", ") + id;
+    return text;
+  }
+
+  void say(Severity severity, std::string code, std::string text, std::string mend, const plan::ElementId& element) {
+    share.problems.push_back({severity, std::move(code), std::move(text), std::move(mend), {element, "", 0, 0, {}}});
+  }
+};
+
+}  // namespace
+
+Share way_out(const plan::Job& job, const plan::Site& site, const Bodies& bodies) {
+  Share share;
+  for (const Stone& stone : stones(job, bodies)) {
+    Finder finder{job, site, stone, {}, {}};
+    finder.find();
+    share.add(std::move(finder.share));
+  }
+  return share;
+}
+
+}  // namespace takeoff::ground
