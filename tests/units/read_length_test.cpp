@@ -5,6 +5,8 @@
 
 #include <string>
 
+#include "draw.h"
+
 namespace {
 
 using units::Bare;
