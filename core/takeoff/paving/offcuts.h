@@ -1,6 +1,7 @@
 // Which offcut serves which piece (trade.md C2), and how many units are bought for cuts.
 #pragma once
 
+#include <map>
 #include <vector>
 
 #include "plan/job.h"
@@ -18,14 +19,17 @@ struct Cutting {
 };
 Cutting cutting(const catalogue::Item& item, units::Length kerf);
 
-// One needed piece of one kind of unit, reduced to what the saw must know.
+// One needed piece of one kind of unit, reduced to what the saw must know. Sizes are in steps, in the unit's own frame: along
+// its long side for a cut across it, along its short side for a rip.
 struct Need {
-  double along = 0;      // steps: size of the piece across a straight cut right through the unit (its length measured from the finished end that it keeps)
-  double whole = 0;      // steps: the unit's size that way
-  bool straight = false; // one straight cut right across, square or oblique: its other half may serve
-  double slope = 0;      // of an oblique cut: run over the unit's width, signed; 0 is square
+  double along = 0;         // how far the piece reaches from the finished end that it keeps
+  double whole = 0;         // the unit's size that way
+  bool straight = false;    // it keeps one end, so that the rest of its unit may serve another and the rest of another may serve it;
+                            // an end that is scribed or cut more than once counts by its furthest reach
+  double slope = 0;         // of one straight oblique cut: run over the unit's other size, signed; 0 is square
+  double middle = 0;        // reach of that cut at the middle of the unit; `along` where it is square
   bool lengthwise = false;  // the cut runs along the long side (a rip)
-  bool turned = false;
+  bool turned = false;      // it keeps the far end: in place, its unit shows the other end than one that is not turned
 };
 Need need(const Layout& layout, const Piece& piece);
 
@@ -35,8 +39,15 @@ struct Bought {
   std::int64_t from_offcuts = 0;   // pieces - units
   std::int64_t bound = 0;          // proven: no plan can do with fewer under the same rule
 };
-// At most two pieces a unit with finished edges, a + kerf + b <= L, by sorting and pairing the largest with the smallest that fit: exact.
-// A piece with a finished end on both sides, a notch, or under the sliver limit is never an offcut's client or source beyond itself.
+// Finished edges: at most two pieces a unit, a + kerf + b <= L, by sorting and pairing the largest with the smallest that fit: exact
+// where all cuts are square or all have one slope. Two oblique cuts of the same slope pair by their middles (the other half, turned by
+// 180 degrees, serves the same edge), other shapes by their furthest reach; both orders are tried and the better one holds. A directional unit
+// pairs pieces of opposite ends only, a square one without direction pairs rips with cuts. Sawn edges: cutting_stock. A piece that
+// is not `straight` is never an offcut's client or source.
 Bought bought_for_cuts(const std::vector<Need>& needs, const Cutting& cutting, plan::Reuse reuse);
+
+// What all cut pieces need, item by item; several layouts may be put together where offcuts may travel (Reuse::job).
+using Needs = std::map<Id, std::vector<Need>>;
+void add_needs(Needs& needs, const Layout& layout);
 
 }  // namespace takeoff::paving
