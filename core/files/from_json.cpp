@@ -3,6 +3,7 @@
 #include <charconv>
 #include <utility>
 
+#include "files/catalogue_fields.h"
 #include "units/number.h"
 #include "units/read_length.h"
 
@@ -189,6 +190,19 @@ bool read(const Value& value, catalogue::CellSide& into, Reading& reading) {
   }
   return reading.refuse(value.spot, "cell-side", quoted(value.text) + " is not the side of a pattern's cell",
                         "write \"L\", \"W\", a part such as \"L/2\" or \"W/3\", or a length");
+}
+
+bool read(const Value& value, catalogue::Pack& into, Reading& reading) {
+  if (!read_fields(value, into, {}, reading)) return false;
+  for (std::size_t i = 0; i < value.keys.size(); ++i) {
+    int count = 1;
+    if (value.children[i].sort == Sort::number && read(value.children[i], count, reading) && count < 1) {
+      return reading.refuse(value.children[i].spot, "pack-empty",
+                            "a pack has 1 or more " + quoted(value.keys[i].name) + ", not " + std::to_string(count),
+                            "enter how many, or leave the field out where it is not known");
+    }
+  }
+  return true;
 }
 
 bool read(const Value& value, plan::DrawnRing& into, Reading& reading) {

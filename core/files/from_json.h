@@ -36,6 +36,8 @@ bool read(const Value& value, units::Angle& into, Reading& reading);
 bool read(const Value& value, units::Money& into, Reading& reading);
 bool read(const Value& value, geometry::Point& into, Reading& reading);
 bool read(const Value& value, catalogue::CellSide& into, Reading& reading);
+// A field of a pack that is given must be 1 or more (code pack-empty): left out is the way to say "not known".
+bool read(const Value& value, catalogue::Pack& into, Reading& reading);
 bool read(const Value& value, plan::DrawnRing& into, Reading& reading);
 bool read(const Value& value, plan::DrawnLine& into, Reading& reading);
 

@@ -52,19 +52,10 @@ Value to_json(T value) {
 }
 
 template <class T>
-bool at_default(const T& value, const T& otherwise) {
-  if constexpr (requires { value.empty(); }) {
-    return value.empty() && otherwise.empty();
-  } else {
-    return value == otherwise;
-  }
-}
-
-template <class T>
 void add_fields(Value& object, const T& value) {
   const T otherwise{};
   const auto one = [&](const auto& field) {
-    if (field.need == Need::optional && at_default(value.*field.member, otherwise.*field.member)) return;
+    if (field.need == Need::optional && value.*field.member == otherwise.*field.member) return;
     add(object, field.name, to_json(value.*field.member));
   };
   std::apply([&](const auto&... field) { (one(field), ...); }, fields(Type<T>{}));
