@@ -1,0 +1,363 @@
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <numbers>
+
+#include "takeoff/edges/edges.h"
+#include "takeoff/edges/notes.h"
+#include "takeoff/edges/pool_parts.h"
+#include "takeoff/edges/rows.h"
+
+namespace takeoff::edges {
+
+namespace {
+
+using How = paving::RowMake::How;
+constexpr units::Length none;
+
+// What the coping is made of, as far as the catalogue has it.
+struct Kit {
+  const catalogue::Item* piece = nullptr;
+  const catalogue::Item* inside = nullptr;   // corner piece where the deck goes round the water
+  const catalogue::Item* outside = nullptr;  // nosed on two edges, where the water goes round the deck
+  std::vector<const catalogue::Item*> radius;
+  paving::RowRules rules;
+};
+
+bool same_section(const catalogue::Item& a, const catalogue::Item& b) { return a.width == b.width && a.height == b.height; }
+
+bool is_corner(const catalogue::Item& item, const std::string& which, const std::string& short_word) {
+  const auto said = item.details.find("corner");
+  if (said != item.details.end()) return said->second == which;
+  return item.id.find("corner-" + short_word) != std::string::npos;
+}
+
+Kit kit(const plan::Job& job, const catalogue::Item& piece, const plan::Coping& coping) {
+  Kit found;
+  found.piece = &piece;
+  for (const auto& [id, item] : job.catalogue->items) {
+    if (item->kind != "coping" || !item->length || !item->width || item->height != piece.height) continue;
+    if (is_corner(*item, "inside", "in")) found.inside = found.inside ? found.inside : item.get();
+    else if (is_corner(*item, "outside", "out")) found.outside = found.outside ? found.outside : item.get();
+    else if (same_section(*item, piece) && item->number("nose_radius_mm")) found.radius.push_back(item.get());
+  }
+  const units::Length joint = coping.joint.value_or(piece.joint.value_or(none));
+  found.rules.piece = piece.length->metres().si();
+  found.rules.deep = piece.width->metres().si();
+  found.rules.joint = joint.metres().si();
+  found.rules.joint_least = std::min(found.rules.joint, limit_inches(job, "coping-joint-width", Bound::least, 1.0 / 16));
+  found.rules.joint_greatest = std::max(found.rules.joint, limit_inches(job, "coping-joint-width", Bound::greatest, 3.0 / 8));
+  found.rules.least_face = found.rules.piece * job.catalogue->number_limit("coping-near", 0.5);
+  found.rules.flat_limit = limit_inches(job, "coping-flat", Bound::greatest, 1.0 / 8);
+  return found;
+}
+
+// Radius pieces are known by both their lines; the one nearer to the centre of curvature is the near one.
+paving::RowRules radius_rules(const Kit& kit, const catalogue::Item& item) {
+  paving::RowRules rules = kit.rules;
+  const double nose = item.number("nose_radius_mm").value_or(0) / 1000;
+  const double back = item.number("back_radius_mm").value_or(0) / 1000;
+  const double near = std::min(nose, back);
+  rules.stock_radii = {{near, near * item.number("turn_deg").value_or(0) * std::numbers::pi / 180 - rules.joint}};
+  return rules;
+}
+
+struct Way {
+  const catalogue::Item* item = nullptr;
+  paving::RowMake make;
+};
+
+// The chosen piece in every way that works, then radius pieces; the least cutting first in each.
+std::vector<Way> all_ways(const Kit& kit, const TurnedRun& turned) {
+  std::vector<Way> found;
+  for (const paving::RowMake& make : paving::ways(turned.run, kit.rules)) found.push_back({kit.piece, make});
+  if (turned.run.radius == 0) return found;
+  for (const catalogue::Item* item : kit.radius) {
+    for (const paving::RowMake& make : paving::ways(turned.run, radius_rules(kit, *item))) {
+      if (make.how == How::radius) found.push_back({item, make});
+    }
+  }
+  return found;
+}
+
+std::optional<Way> pick(const std::vector<Way>& found, const catalogue::Item* piece, bool curved, plan::Coping::Make make) {
+  for (const Way& way : found) {
+    const bool fits = !curved || (make == plan::Coping::Make::any       ? way.item == piece
+                                  : make == plan::Coping::Make::uncut   ? way.make.how == How::uncut
+                                  : make == plan::Coping::Make::tapered ? way.make.how == How::tapered
+                                                                        : way.make.how == How::radius);
+    if (fits) return way;
+  }
+  return std::nullopt;
+}
+
+std::string words(const Way& way) {
+  const std::string count = std::to_string(way.make.pieces) + " of " + way.item->id;
+  switch (way.make.how) {
+    case How::straight_even: return count + ", even pieces, " + std::to_string(way.make.cut) + " cut";
+    case How::straight_closers: return count + ", whole with two equal closers";
+    case How::uncut: return count + ", uncut with wedge joints";
+    case How::tapered: return count + ", both sides cut to a taper";
+    case How::radius: return count + ", radius pieces";
+  }
+  return count;
+}
+
+// Lines round one outline of the water, and what has been laid along all of them.
+struct Row {
+  double nose = 0, back = 0, bearing_middle = 0;
+  Lengths back_parts;
+  std::map<const catalogue::Item*, std::vector<Working>> pieces;
+  double cut = 0;
+  double by_longer_line = 0;  // metres
+  std::vector<std::string> ways;
+};
+
+bool square(double turn) { return std::abs(std::abs(turn) - std::numbers::pi / 2) < std::numbers::pi / 180; }
+
+// A straight by its two lines: the nose over the water and the back on the land.
+struct Sides {
+  double nose = 0;
+  double back = 0;
+};
+Sides sides(const TurnedRun& turned) {
+  const bool back_longer = std::tan(turned.before / 2) + std::tan(turned.after / 2) >= 0;
+  const double shorter = turned.run.near_length;
+  const double longer = turned.run.far_length;
+  return back_longer ? Sides{shorter, longer} : Sides{longer, shorter};
+}
+
+// A corner piece of leg c and width w takes c off the line that goes round the outside of the corner and c - w off the other.
+void end_at_piece(Sides& run, double turn, double leg, double deep) {
+  run.back -= turn > 0 ? leg : leg - deep;
+  run.nose -= turn > 0 ? leg - deep : leg;
+}
+
+// What stands at a run's end: a corner piece if the catalogue has one that fits, else the mitre that the run already has.
+const catalogue::Item* corner_item(const Kit& kit, double turn, bool both_straight) {
+  if (turn == 0 || !both_straight || !square(turn)) return nullptr;
+  return turn > 0 ? kit.inside : kit.outside;
+}
+
+// Corner pieces are taken off the straights, and counted once for the corner between two runs.
+void set_corners(const Kit& kit, std::vector<TurnedRun>& runs, const plan::ElementId& of, Row& row, Share& share) {
+  const std::size_t count = runs.size();
+  std::vector<Sides> left(count);
+  std::ranges::transform(runs, left.begin(), sides);
+  int outside_missing = 0;
+  for (std::size_t i = 0; i < count; ++i) {
+    const std::size_t next = (i + 1) % count;
+    const double turn = runs[i].after;
+    if (turn == 0) continue;
+    const catalogue::Item* item = corner_item(kit, turn, runs[i].run.radius == 0 && runs[next].run.radius == 0);
+    if (!item) {
+      if (turn < 0) ++outside_missing;
+      continue;
+    }
+    const double leg = item->length->metres().si();
+    end_at_piece(left[i], turn, leg, kit.rules.deep);
+    end_at_piece(left[next], turn, leg, kit.rules.deep);
+    runs[i].run.corner_after = runs[next].run.corner_before = 0;
+    row.pieces[item].push_back(term(turn > 0 ? "inside corner" : "outside corner", 1, units::piece, of));
+  }
+  for (std::size_t i = 0; i < count; ++i) {
+    if (runs[i].run.radius > 0) continue;
+    runs[i].run.near_length = std::min(left[i].nose, left[i].back);
+    runs[i].run.far_length = std::max(left[i].nose, left[i].back);
+  }
+  if (outside_missing == 0) return;
+  share.problems.push_back(fault("coping-outside-corner",
+                                 std::to_string(outside_missing) + " corners where the deck stands out into the water need a " +
+                                     "piece nosed on two edges, and the catalogue has none that fits",
+                                 "add such a corner piece, or round the corner", of));
+}
+
+std::string run_name(const plan::Job& job, const paving::RowRun& run, std::size_t number) {
+  if (run.radius == 0) return "run " + std::to_string(number) + ": straight " + shown(job, run.far_length);
+  return "run " + std::to_string(number) + ": arc, near line " + shown(job, run.near_length) + " at radius " +
+         shown(job, run.radius);
+}
+
+void lay_run(const plan::Job& job, const Kit& kit, const plan::Coping& coping, const TurnedRun& turned,
+             const plan::ElementId& of, Row& row, Share& share) {
+  const std::string name = run_name(job, turned.run, row.ways.size() + 1);
+  if (turned.run.far_length < 1e-6 && turned.run.far_length > -1e-3) return;  // two corner pieces meet
+  const bool curved = turned.run.radius > 0;
+  const std::vector<Way> found = turned.run.far_length > 0 ? all_ways(kit, turned) : std::vector<Way>{};
+  std::string said = name + ": ";
+  for (std::size_t i = 0; i < found.size(); ++i) said += (i ? " or " : "") + words(found[i]);
+  row.ways.push_back(found.empty() ? said + "none" : said);
+  const std::optional<Way> way = pick(found, kit.piece, curved, coping.make);
+  if (!way) {
+    share.problems.push_back(fault("coping-run", name + " can't be made as chosen of " + kit.piece->id,
+                                   found.empty() ? "choose shorter pieces, radius pieces or wider joints"
+                                                 : "take one of the ways that work: " + said,
+                                   of));
+    return;
+  }
+  row.pieces[way->item].push_back(term(name + ", " + words(*way), way->make.pieces, units::piece, of));
+  row.cut += way->make.cut;
+}
+
+
+problem::Result<geometry::Path> beside(const geometry::Path& water, units::Length to_the_land) {
+  return geometry::parallel(water, -to_the_land);
+}
+
+problem::Result<void> lay_outline(const plan::Job& job, const Kit& kit, const plan::Coping& coping,
+                                  const geometry::Outline& outline, const plan::ElementId& of, Row& row, Share& share) {
+  const problem::Result<geometry::Path> water = closed_path(outline);
+  if (!water) return std::unexpected(water.error());
+  const units::Length bearing = *kit.piece->width - coping.overhang;
+  const auto nose = beside(*water, -coping.overhang);
+  if (!nose) return std::unexpected(nose.error());
+  const auto back = beside(*water, bearing);
+  if (!back) return std::unexpected(back.error());
+  const auto middle = beside(*water, units::Length::of_steps(bearing.steps() / 2));
+  if (!middle) return std::unexpected(middle.error());
+  row.nose += nose->length().si();
+  row.back += back->length().si();
+  row.bearing_middle += middle->length().si();
+  const Lengths parts_of = lengths(*back);
+  row.back_parts.straight += parts_of.straight;
+  row.back_parts.curved += parts_of.curved;
+  // The water lies to the left of its edge, the land to the right.
+  std::vector<TurnedRun> runs =
+      turned_runs(*water, -coping.overhang.metres().si(), kit.rules.deep, geometry::Side::right);
+  for (const TurnedRun& turned : runs) row.by_longer_line += turned.run.far_length;
+  set_corners(kit, runs, of, row, share);
+  for (const TurnedRun& turned : runs) lay_run(job, kit, coping, turned, of, row, share);
+  return {};
+}
+
+void add_pieces(const plan::Job& job, const Kit& kit, Row& row, const plan::ElementId& of, Share& share) {
+  double all = 0;
+  std::vector<std::pair<catalogue::Id, const catalogue::Item*>> in_order;
+  for (const auto& [item, counts] : row.pieces) in_order.emplace_back(item->id, item);
+  std::ranges::sort(in_order);
+  for (const auto& [id, item] : in_order) {
+    const Working count = Working::sum(std::move(row.pieces[item])).named("pieces, run by run");
+    all += count.amount().value;
+    share.lines.push_back({Stage::coping, id, "coping, preliminary until the water's edge is measured as built", {of}, count, {},
+                           false});
+    if (item->mass_kg.value_or(0) > 23) share.facts.push_back("heavy-unit");
+  }
+  share.measures.put("coping_units", all);
+  share.measures.put("coping_cut", row.cut);
+  if (row.cut > 0) share.facts.push_back("cuts");
+  // What a count by length alone would give, rounded once: beside the runs as a cross-check.
+  share.measures.put("coping_units_by_length", std::ceil(row.by_longer_line / (kit.rules.piece + kit.rules.joint) - 1e-9));
+  std::string said;
+  for (const std::string& way : row.ways) said += (said.empty() ? "" : "; ") + way;
+  if (!said.empty()) {
+    share.problems.push_back(notice("coping-ways", "the coping can be made so: " + said,
+                                    "choose uncut, tapered or radius for the curves, or leave it at the least cutting", of));
+  }
+  add_task(job, "coping-straight", Stage::coping, "coping, straight", of,
+           term("back line, straight", row.back_parts.straight, units::metre, of), share);
+  add_task(job, "coping-curve", Stage::coping, "coping on curves", of,
+           term("back line, curved", row.back_parts.curved, units::metre, of), share);
+}
+
+// The bed is that of the catalogue's build-up for pools; the joints between pieces are of the same mortar.
+void add_mortar(const plan::Job& job, const Kit& kit, const plan::Coping& coping, const Row& row, double units_laid,
+                const plan::ElementId& of, Share& share) {
+  for (const auto& [id, build_up] : job.catalogue->build_ups) {
+    if (build_up.use != "pool") continue;
+    for (const catalogue::Layer& layer : build_up.layers) {
+      if (layer.role != "mortar" || !layer.thickness || !wanted(job, layer.item, "the coping's bed", of, share)) continue;
+      const auto metres = [&](const std::string& name, units::Length value, const std::string& from) {
+        return term(name, value.metres().si(), units::metre, from);
+      };
+      std::vector<Working> parts{
+          Working::product({metres("bearing", *kit.piece->width - coping.overhang, of),
+                            metres("thickness of the bed", *layer.thickness, id + "/mortar"),
+                            term("middle line of the bearing", row.bearing_middle, units::metre, of)})};
+      if (kit.piece->height && kit.rules.joint > 0) {
+        parts.push_back(Working::product({term("joints, one a piece", units_laid, units::piece, of),
+                                          term("joint", kit.rules.joint, units::metre, of),
+                                          metres("width of the piece", *kit.piece->width, kit.piece->id + "/width"),
+                                          metres("height of the piece", *kit.piece->height, kit.piece->id + "/height")}));
+      }
+      const Working volume = Working::sum(std::move(parts)).named("bed and joints of the coping");
+      share.measures.put("coping_mortar_m3", volume.amount().value);
+      share.lines.push_back({Stage::coping, layer.item, "bed and joints of the coping", {of}, volume, {}, true});
+      return;
+    }
+  }
+  share.problems.push_back(notice("coping-bed", "no mortar is listed for the coping: no build-up for pools has a layer of mortar",
+                                  "add one to the catalogue if the coping is bedded in mortar", of));
+}
+
+void check_bearing(const plan::Job& job, const plan::Pool& pool, units::Length bearing, const plan::ElementId& of, Share& share) {
+  if (bearing < pool.shell) {
+    share.problems.push_back(fault("coping-bearing",
+                                   "the coping bears on " + shown(job, bearing.metres().si()) + " of a wall " +
+                                       shown(job, pool.shell.metres().si()) + " thick, so the paving would stand on the shell",
+                                   "take a wider coping or less overhang, or cut the wall's top back", of));
+  } else if (pool.collar && bearing < pool.collar->width) {
+    share.problems.push_back(notice("coping-on-collar",
+                                    "the paving's first " + shown(job, (pool.collar->width - bearing).metres().si()) +
+                                        " behind the coping stand on the collar",
+                                    "keep the joint full depth and the bedding under the first units at its full thickness", of));
+  }
+}
+
+Share coping_row(const plan::Job& job, const plan::Ground& ground, const plan::Pool& pool) {
+  Share share;
+  const plan::ElementId& id = ground.element->id;
+  const plan::Coping& coping = *pool.coping;
+  const catalogue::Item* piece = wanted(job, coping.item, "the coping", id, share);
+  if (!piece) return share;
+  if (!piece->length || !piece->width || *piece->width <= coping.overhang || coping.overhang < none) {
+    share.problems.push_back(fault("coping-size", "the coping " + piece->id + " has no length, or is no wider than its overhang",
+                                   "enter its sizes, or a smaller overhang", id));
+    return share;
+  }
+  check_bearing(job, pool, *piece->width - coping.overhang, id, share);
+  const Kit found = kit(job, *piece, coping);
+  Row row;
+  for (const geometry::Outline* outline : ground.drawn.outlines()) {
+    const problem::Result<void> laid = lay_outline(job, found, coping, *outline, id, row, share);
+    if (laid) continue;
+    share.problems.push_back(problem::in_element(laid.error(), id));
+    return share;
+  }
+  share.facts.push_back("coping");
+  share.measures.put("coping_nose_m", row.nose);
+  share.measures.put("coping_back_m", row.back);
+  share.measures.put("coping_length_m", std::max(row.nose, row.back));
+  const auto inner = geometry::offset(ground.drawn, -coping.overhang, geometry::Corner::mitred);
+  const auto outer = geometry::offset(ground.drawn, *piece->width - coping.overhang, geometry::Corner::mitred);
+  if (inner && outer) share.measures.put("coping_area_m2", outer->area().si() - inner->area().si());
+  else share.problems.push_back(problem::in_element(inner ? outer.error() : inner.error(), id));
+  add_pieces(job, found, row, id, share);
+  add_mortar(job, found, coping, row, share.measures.get("coping_units").value_or(0), id, share);
+  if (!pool.as_built) {
+    share.problems.push_back(notice("coping-preliminary", "the coping is preliminary until the water's edge is measured as built",
+                                    "measure the water's edge again once the shell is set, before the coping is ordered", id));
+  }
+  return share;
+}
+
+}  // namespace
+
+Share coping(const plan::Job& job, const plan::Site&, const plan::Ground& ground) {
+  const auto* pool = std::get_if<plan::Pool>(&ground.element->kind);
+  if (!pool || ground.drawn.empty()) return {};
+  Share share;
+  share.measures.element = ground.element->id;
+  share.facts.push_back("pool");
+  if (pool->coping) {
+    share.add(coping_row(job, ground, *pool));
+  } else {
+    share.problems.push_back(notice("pool-no-coping", "the pool has no coping", "choose one if it is to have one",
+                                    ground.element->id));
+  }
+  if (pool->surround) share.add(surround(job, ground, *pool));
+  if (pool->collar) share.add(collar(job, ground, *pool));
+  if (pool->bonding) share.add(bonding(job, ground, *pool));
+  return share;
+}
+
+}  // namespace takeoff::edges

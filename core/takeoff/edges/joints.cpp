@@ -1,0 +1,217 @@
+#include <algorithm>
+#include <map>
+
+#include "plan/along.h"
+#include "takeoff/edges/edges.h"
+#include "takeoff/edges/fill.h"
+#include "takeoff/edges/junction.h"
+#include "takeoff/edges/notes.h"
+#include "takeoff/edges/seal.h"
+#include "takeoff/edges/spikes.h"
+#include "units/number.h"
+
+namespace takeoff::edges {
+
+namespace {
+
+using Row = catalogue::Junction;
+
+// Where two pavings meet, the one drawn first builds what lies between them.
+bool builds(const plan::Job& job, const plan::ElementId& id, const plan::Stretch& stretch) {
+  if (stretch.meets != plan::Meets::paving) return true;
+  for (const plan::ElementPtr& element : job.elements) {
+    if (element->id == id) return true;
+    if (element->id == stretch.other) return false;
+  }
+  return true;
+}
+
+// The words of the table are kept as people read them; this one is a rule.
+bool sealed(const plan::Job& job, const plan::PavedArea& area, const Row& row) {
+  if (row.sealant.empty()) return false;
+  const bool only_open = row.built.find("sealed where the base is open") != std::string::npos;
+  return !only_open || open_base(job, area);
+}
+
+// "spike-10 at 12 in, curves 8 in"
+std::optional<plan::Spikes> spikes_of(const std::string& words) {
+  const std::size_t at = words.find(" at ");
+  if (at == std::string::npos) return std::nullopt;
+  const auto inches = [](const std::string& text) -> std::optional<units::Length> {
+    const std::size_t end = text.find(" in");
+    const auto value = end == std::string::npos ? std::nullopt : units::read_number(text.substr(0, end));
+    if (!value) return std::nullopt;
+    return units::Length::nearest(units::Metres(*value * units::metres_per_inch));
+  };
+  const auto straight = inches(words.substr(at + 4));
+  if (!straight) return std::nullopt;
+  static constexpr std::string_view on_curves = "curves ";
+  const std::size_t curves = words.find(on_curves);
+  const auto curved = curves == std::string::npos ? straight : inches(words.substr(curves + on_curves.size()));
+  return plan::Spikes{words.substr(0, at), *straight, curved.value_or(*straight)};
+}
+
+struct Built {
+  const Row* row = nullptr;
+  plan::Meets meets = plan::Meets::planting;
+  std::vector<plan::Along> chains;
+};
+
+// What the table builds along this area, row by row in the order of the stretches, each row with the lines it lies on.
+std::vector<Built> built(const plan::Job& job, const plan::Ground& ground) {
+  struct Key {
+    const Row* row;
+    plan::Meets meets;
+    plan::ElementId other;
+    bool operator==(const Key&) const = default;
+  };
+  std::vector<Key> keys;
+  const auto lines = plan::along(ground, [&](const plan::Stretch& stretch) {
+    const Row* row = builds(job, ground.element->id, stretch) ? junction_for(job, ground, stretch) : nullptr;
+    if (!row) return -1;
+    const Key key{row, stretch.meets, stretch.other};
+    const auto known = std::ranges::find(keys, key);
+    if (known != keys.end()) return static_cast<int>(known - keys.begin());
+    keys.push_back(key);
+    return static_cast<int>(keys.size()) - 1;
+  });
+  std::vector<Built> result;
+  for (const plan::Along& line : lines) {
+    const Key& key = keys[static_cast<std::size_t>(line.group)];
+    auto known = std::ranges::find_if(result, [&](const Built& b) { return b.row == key.row && b.meets == key.meets; });
+    if (known == result.end()) known = result.insert(result.end(), Built{key.row, key.meets, {}});
+    known->chains.push_back(line);
+  }
+  return result;
+}
+
+double length_of(const Built& one) {
+  double sum = 0;
+  for (const plan::Along& chain : one.chains) sum += chain.path.length().si();
+  return sum;
+}
+
+Working length_working(const Built& one, const plan::ElementId& of) {
+  std::vector<Working> parts;
+  for (const plan::Along& chain : one.chains) {
+    const plan::ElementId& other = chain.stretches.front().other;
+    parts.push_back(term("along " + (other.empty() ? plan::word(one.meets) : other), chain.path.length().si(), units::metre, of));
+  }
+  return Working::sum(std::move(parts));
+}
+
+// A strip keeps paving off a building whether or not the joint is sealed on top.
+void add_isolation(const plan::Job& job, const Built& one, const plan::ElementId& of, Share& share) {
+  share.measures.put("isolation_m", length_of(one));
+  const catalogue::Item* strip = one.row->edge.empty() ? nullptr : job.catalogue->item(one.row->edge);
+  for (const auto& [id, item] : job.catalogue->items) {
+    if (!strip && item->kind == "filler-strip" && one.row->joint && item->height == one.row->joint) strip = item.get();
+  }
+  if (!strip) {
+    share.problems.push_back(notice("isolation-strip", "the catalogue has no strip as thick as the joint at the building",
+                                    "add one, or name it in the junction table", of));
+    return;
+  }
+  const Working length = length_working(one, of);
+  share.lines.push_back({Stage::joints, strip->id, "isolation strip along the building", {of}, length, {}, false});
+  add_task(job, "isolation", Stage::joints, "isolation strip along the building", of, length, share);
+}
+
+// A gap with a filler of its own: as deep as the area's joints.
+void add_gap(const plan::Job& job, const plan::PavedArea& area, const catalogue::Item& filler, const Built& one,
+             const plan::ElementId& of, Share& share) {
+  const auto density = filler.number("loose_density_kg_m3");
+  const catalogue::Item* unit = nullptr;
+  if (area.laying && !area.laying->units.empty()) unit = job.catalogue->item(area.laying->units.begin()->second);
+  if (!density || !unit || !unit->height || !one.row->joint) return;
+  const Working volume = Working::product({length_working(one, of), term("gap", one.row->joint->metres().si(), units::metre, one.row->id),
+                                           fill_depth(job, area, *unit)});
+  share.measures.put("gap_fill_m3", volume.amount().value);
+  share.lines.push_back({Stage::joints, filler.id, "gap: " + one.row->name.en, {of},
+                         Working::product({volume, term("loose density", *density, units::kilogram_per_cubic_metre, filler.id)}),
+                         {}, true});
+}
+
+// Edging that the table puts where nothing was drawn.
+void add_edge(const plan::Job& job, const Built& one, const plan::ElementId& of, Share& share) {
+  if (one.row->edge.empty() || (one.meets != plan::Meets::planting && one.meets != plan::Meets::planter)) return;
+  const catalogue::Item* item = wanted(job, one.row->edge, "the edge at " + plan::word(one.meets), of, share);
+  if (!item) return;
+  std::vector<geometry::Path> paths;
+  for (const plan::Along& chain : one.chains) paths.push_back(chain.path);
+  if (item->kind == "restraint") {
+    share.add(edging(job, paths, {item->id, spikes_of(one.row->other), "edge restraint at " + plan::word(one.meets)}, of));
+    return;
+  }
+  if (item->kind != "edging-unit" || !item->length) return;
+  std::vector<Working> counts;
+  for (const geometry::Path& path : paths) {
+    counts.push_back(Working::up(Working::quotient(
+        term("along " + plan::word(one.meets), path.length().si(), units::metre, of),
+        term("module", (*item->length + item->joint.value_or(units::Length())).metres().si(), units::metre, item->id))));
+  }
+  share.lines.push_back({Stage::joints, item->id, "edging at " + plan::word(one.meets), {of}, Working::sum(std::move(counts)), {}, true});
+}
+
+void add_filler_strip(const plan::Job& job, const plan::PavedArea& area, const Built& one, const plan::ElementId& of, Share& share) {
+  const std::string& id = one.row->filler;
+  if (id.empty() || id == "area") return;
+  const catalogue::Item* filler = wanted(job, id, one.row->name.en, of, share);
+  if (!filler) return;
+  if (filler->kind != "fabric") return add_gap(job, area, *filler, one, of, share);
+  share.measures.put("fabric_strip_m", length_of(one));
+  share.facts.push_back("fabric");
+  share.lines.push_back({Stage::base, filler->id, "fabric upright between the bases", {of}, length_working(one, of), {}, false});
+}
+
+void add_row(const plan::Job& job, const plan::PavedArea& area, const Built& one, const plan::ElementId& of, Share& share) {
+  if (one.meets == plan::Meets::building) add_isolation(job, one, of, share);
+  if (sealed(job, area, *one.row)) {
+    share.add(sealed_joint(job, *one.row, one.chains, of));
+  } else {
+    add_filler_strip(job, area, one, of, share);
+  }
+  add_edge(job, one, of, share);
+}
+
+// m2 of joints that the table fills with the area's own filler and that lie outside the field and the borders. Whether they do
+// is seen from the ground that is left over: where the units stand against the edge there is none.
+double gap_area(const plan::Job& job, const paving::LaidArea& area, const std::vector<Built>& rows) {
+  double own = 0;
+  double others = 0;
+  for (const Built& one : rows) {
+    const double strip = length_of(one) * one.row->joint.value_or(units::Length()).metres().si();
+    const bool by_area = one.row->filler == "area" || (!one.row->sealant.empty() && !sealed(job, std::get<plan::PavedArea>(
+                             area.ground->element->kind), *one.row));
+    (by_area ? own : others) += strip;
+  }
+  double left_over = area.ground->net.area().si() - area.field.area().si() - others;
+  for (const paving::LaidBorder& border : area.borders) left_over -= border.strip.area().si();
+  return left_over > own / 2 ? own : 0;
+}
+
+void put_meets(const plan::Ground& ground, Share& share) {
+  std::map<plan::Meets, double> metres;
+  for (const plan::Stretch& stretch : ground.stretches) metres[stretch.meets] += stretch.length().si();
+  for (const auto& [meets, length] : metres) share.measures.put("meets_m:" + plan::word(meets), length);
+}
+
+}  // namespace
+
+Share joints(const plan::Job& job, const plan::Site&, const paving::LaidArea& laid) {
+  const plan::Ground& ground = *laid.ground;
+  const auto* area = std::get_if<plan::PavedArea>(&ground.element->kind);
+  if (!area) return {};
+  const plan::ElementId& id = ground.element->id;
+  Share share;
+  share.measures.element = id;
+  put_meets(ground, share);
+  if (area->build_up.empty() && !area->laying) return share;  // nothing is chosen yet, so nothing is built
+  const std::vector<Built> rows = built(job, ground);
+  for (const Built& one : rows) add_row(job, *area, one, id, share);
+  share.add(joint_fill(job, laid, gap_area(job, laid, rows)));
+  add_totals(share);
+  return share;
+}
+
+}  // namespace takeoff::edges
