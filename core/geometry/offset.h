@@ -1,8 +1,10 @@
 // A region moved out or in by a width, and the strip along one side of a path.
 //
-// The topology comes from GEOS (buffer of the flattened region about a local origin); each result edge is then led back
-// to the edge that it runs along and made exact: a line moved by the width, an arc with its radius changed by it, a
-// corner at the true meeting point of its two neighbours. So an offset of tangent arcs has exactly P + turn x d.
+// What meets what comes from GEOS (the flattened region overlaid with the strips along its edges, on the grid about a
+// local origin); each result edge is then led back to the edge that it runs along and made exact: a line moved by the
+// width, an arc with its radius changed by it, a corner at the true meeting point of its two neighbours. So an offset of
+// tangent arcs has exactly P + turn x d. Edges keep their origin; the arc or the cut at a corner has that of the edge
+// before it.
 #pragma once
 
 #include "geometry/outline.h"

@@ -4,6 +4,7 @@
 #include "geometry/offset.h"
 #include "geometry/private/carrier.h"
 #include "geometry/private/far_side.h"
+#include "geometry/private/strips.h"
 
 namespace geometry {
 
@@ -26,13 +27,10 @@ Joint joint_of_strangers(const Beside& before, const Beside& after, double left)
 // The edges that are left, in order, and the joints before each and after the last.
 class Chain {
  public:
-  Chain(const Path& path, double left, double limit) : left_(left), limit_(limit), closed_(path.closed()) {
-    Vec start;
-    for (std::size_t i = 0; i < path.size(); ++i) {
-      const Curve from = path.curve(i);
-      edges_.push_back(beside(from, start, path.edges()[i].origin, left));
-      if (edges_.back().on) numbers_.push_back(i);
-      start = start + from.chord();
+  Chain(const Path& path, double left, double limit)
+      : left_(left), limit_(limit), closed_(path.closed()), edges_(row(path, left).edges) {
+    for (std::size_t i = 0; i < edges_.size(); ++i) {
+      if (edges_[i].on) numbers_.push_back(i);
     }
   }
 

@@ -8,17 +8,18 @@ namespace geometry {
 
 namespace {
 
-constexpr double noise = 3;  // steps: the loops are rounded to the grid, and so are the chords of arcs
+constexpr double noise = 3;   // steps: the loops are rounded to the grid, and so are the chords of arcs
+constexpr double close = 40;  // how far a chord may be off its source: flattening and rounding, and some to spare
 
 Vec middle(Vec a, Vec b) { return 0.5 * (a + b); }
 
 }  // namespace
 
 OffsetTrace::OffsetTrace(const Region& region, Point origin, double out, Corner corner, double limit)
-    : origin_(origin), left_(-out), limit_(limit), corner_(corner), close_(0.011 * std::abs(out) + 16) {
+    : origin_(origin), left_(-out), limit_(limit), corner_(corner) {
   for (const Outline* outline : region.outlines()) add_ring(outline->edges());
   std::vector<Box> boxes;
-  const double reach = (corner == Corner::mitred ? limit : 1.0) * std::abs(out) + close_ + noise;
+  const double reach = (corner == Corner::mitred ? limit : 1.0) * std::abs(out) + close + noise;
   for (std::size_t e = 0; e < edges_.size(); ++e) add_ways(e);
   boxes.reserve(ways_.size());
   for (const Way& way : ways_) {
@@ -44,21 +45,10 @@ void OffsetTrace::add_ways(std::size_t e) {
   const bool mitred = corner_ == Corner::mitred;
   const auto opens = [&](const Beside& a, const Beside& b) { return !smooth(a, b) && outside(a, b, left_); };
   const double reach = limit_ * std::abs(left_) + noise;
-  const double past_end = mitred && opens(edge, after) ? reach : noise;
-  const double past_start = mitred && opens(before, edge) ? reach : noise;
   if (edge.on) {
-    const bool line = edge.on->turn == 0;
-    ways_.push_back({Kind::edge, e, *edge.on, line ? -past_start : -noise, span(e) + (line ? past_end : noise)});
-  }
-  if (!edge.from.straight() && mitred) {
-    const std::vector<Point> chords = flatten(edge.from, offset_flattening);
-    const auto extension = [&](Point a, Point b, double from, double to) {
-      const double chord = length(b - a);
-      const auto on = carrier({a, b, 0}, a - origin_, left_);
-      ways_.push_back({Kind::extension, e, *on, from, chord + to});
-    };
-    if (past_end > noise) extension(chords[chords.size() - 2], chords.back(), -noise, reach);
-    if (past_start > noise) extension(chords[0], chords[1], -reach, noise);
+    const double past_start = mitred && opens(before, edge) ? reach : noise;
+    const double past_end = mitred && opens(edge, after) ? reach : noise;
+    ways_.push_back({Kind::edge, e, *edge.on, -past_start, span(e) + past_end});
   }
   if (!mitred && opens(edge, after)) {
     ways_.push_back({Kind::corner, e, {after.start, {}, std::abs(left_), left_ < 0 ? 1 : -1}, 0, 0});
@@ -82,11 +72,10 @@ double OffsetTrace::span(std::size_t e) const {
 double OffsetTrace::misfit(Vec a, Vec b, const Way& way) const {
   const Vec half_way = middle(a, b);
   if (dot(way.on.direction(half_way), b - a) <= 0) return HUGE_VAL;
-  double off = std::max(std::abs(way.on.left(a)), std::abs(way.on.left(b)));
-  if (way.on.turn != 0 && std::abs(way.on.left(half_way)) > close_) return HUGE_VAL;
-  if (way.kind == Kind::edge || way.kind == Kind::extension) {
-    const double at = way.kind == Kind::edge ? along(way.edge, half_way)
-                                             : dot(half_way - (way.on.point - left_ * left_of(way.on.along)), way.on.along);
+  const double off = std::max(std::abs(way.on.left(a)), std::abs(way.on.left(b)));
+  if (way.on.turn != 0 && std::abs(way.on.left(half_way)) > close) return HUGE_VAL;
+  if (way.kind == Kind::edge) {
+    const double at = along(way.edge, half_way);
     if (at < way.from || at > way.to) return HUGE_VAL;
   }
   return off;
@@ -95,11 +84,11 @@ double OffsetTrace::misfit(Vec a, Vec b, const Way& way) const {
 // The way with the least misfit. What fits as well but for rounding gives way to the one before, then to the first.
 std::optional<std::size_t> OffsetTrace::way_of(Vec a, Vec b, std::optional<std::size_t> before) const {
   const Point asked = moved(origin_, middle(a, b));
-  double least = close_;
+  double least = close;
   std::vector<std::pair<double, std::size_t>> fits;
   for (const std::uint32_t w : index_->touching({asked, asked})) {
     const double off = misfit(a, b, ways_[w]);
-    if (off > close_) continue;
+    if (off > close) continue;
     fits.emplace_back(off, w);
     least = std::min(least, off);
   }
@@ -154,8 +143,7 @@ OffsetTrace::Runs OffsetTrace::runs(const geos::Loop& loop) const {
     } else if (ways_[*way].kind == Kind::edge) {
       add_along(a, b, ways_[*way].edge, pieces);
     } else {
-      const bool corner = ways_[*way].kind == Kind::corner;
-      pieces.push_back({corner ? Kind::corner : Kind::edge, ways_[*way].edge, a, length(b - a)});
+      pieces.push_back({Kind::corner, ways_[*way].edge, a, length(b - a)});
     }
   }
   Runs joined;
@@ -179,7 +167,7 @@ OffsetTrace::Runs OffsetTrace::runs(const geos::Loop& loop) const {
   return joined;
 }
 
-// Crumbs between two runs: what GEOS leaves at inside corners, and roundings. The corner is then sought between them.
+// Crumbs of rounding between two runs. The corner is then sought between them.
 void OffsetTrace::drop_noise(Runs& found) const {
   bool again = true;
   while (again && found.size() > 2) {
@@ -189,7 +177,7 @@ void OffsetTrace::drop_noise(Runs& found) const {
       const std::size_t after = (i + 1) % found.size();
       const std::size_t before = (i + found.size() - 1) % found.size();
       const bool between = found[before].kind != Kind::none && found[after].kind != Kind::none;
-      const double small = crumb.kind == Kind::none && between ? close_ : noise;
+      const double small = crumb.kind == Kind::none && between ? close : noise;
       if (crumb.length >= small) continue;
       found[after].start = middle(crumb.start, found[after].start);
       if (found.size() > 3 && found[before].same(found[after])) {
@@ -208,38 +196,48 @@ void OffsetTrace::drop_noise(Runs& found) const {
 // The points at which one run ends and the next begins (the same one, mostly), near where the loop has its own.
 Joint OffsetTrace::joint(const Run& before, const Run& after) const {
   const Vec seen = after.start;
-  const auto near = [&](Vec at, double times) { return length(at - seen) <= times * close_; };
+  const auto near = [&](Vec at) { return length(at - seen) <= 4 * close; };
   if (before.kind == Kind::none || after.kind == Kind::none) return {{seen}, {}};
   if (before.kind == Kind::edge && after.kind == Kind::corner && before.edge == after.edge) {
     const Vec foot = edges_[before.edge].foot_at_end(left_);
-    if (near(foot, 4)) return {{foot}, {}};
+    if (near(foot)) return {{foot}, {}};
   }
   if (before.kind == Kind::corner && after.kind == Kind::edge && next_[before.edge] == after.edge) {
     const Vec foot = edges_[after.edge].foot_at_start(left_);
-    if (near(foot, 4)) return {{foot}, {}};
+    if (near(foot)) return {{foot}, {}};
   }
   if (before.kind == Kind::edge && after.kind == Kind::edge && next_[before.edge] == after.edge) {
     const Joint made = joint_of_neighbours(edges_[before.edge], edges_[after.edge], left_, limit_);
-    const bool arcs = !edges_[before.edge].from.straight() || !edges_[after.edge].from.straight();
-    const bool tip = arcs && length(seen - edges_[after.edge].start) > std::abs(left_) + close_;
-    if (tip || (made.points.size() == 1 && near(made.points.front(), 4))) return made;
+    if (made.points.size() == 1 && near(made.points.front())) return made;
   }
-  const auto met = meeting(carrier_of(before), carrier_of(after), seen);
-  if (met && near(*met, 4)) return {{*met}, {}};
+  // At a grazing angle chords meet far from where their curves do.
+  const Carrier a = carrier_of(before);
+  const Carrier b = carrier_of(after);
+  const double angle = std::max(0.01, std::abs(cross(a.direction(seen), b.direction(seen))));
+  const auto met = meeting(a, b, seen);
+  if (met && length(*met - seen) <= 4 * close / angle) return {{*met}, {}};
   return {{seen}, {}};
 }
 
-// Whether what lies between two neighbours is the bevel of their corner.
-bool OffsetTrace::bevelled(const Run& before, const Run& between, const Run& after) const {
-  if (between.kind != Kind::none || corner_ != Corner::mitred) return false;
-  if (before.kind != Kind::edge || after.kind != Kind::edge || next_[before.edge] != after.edge) return false;
+// How many runs from `from` on are the straight pieces of an outside corner: a cut past the limit, and the tangents of
+// arcs that do not meet.
+std::size_t OffsetTrace::corner_pieces(const Runs& all, std::size_t from) const {
+  const std::size_t count = all.size();
+  const Run& before = all[(from + count - 1) % count];
+  std::size_t pieces = 0;
+  while (pieces < 3 && pieces + 2 < count && all[(from + pieces) % count].kind == Kind::none) ++pieces;
+  const Run& after = all[(from + pieces) % count];
+  if (pieces == 0 || corner_ != Corner::mitred || before.kind != Kind::edge || after.kind != Kind::edge) return 0;
+  if (next_[before.edge] != after.edge) return 0;
   const Beside& a = edges_[before.edge];
   const Beside& b = edges_[after.edge];
-  if (smooth(a, b) || !outside(a, b, left_)) return false;
-  const auto cut = mitre(a.from.direction(1), b.from.direction(0), left_, limit_);
-  if (cut.size() != 2) return false;
-  const double allowed = 4 * close_;
-  return length(b.start + cut[0] - between.start) < allowed && length(b.start + cut[1] - after.start) < allowed;
+  if (smooth(a, b) || !outside(a, b, left_)) return 0;
+  const Joint corner = joint_of_neighbours(a, b, left_, limit_);
+  if (corner.points.size() != pieces + 1) return 0;
+  for (std::size_t k = 0; k <= pieces; ++k) {
+    if (length(corner.points[k] - all[(from + k) % count].start) > 4 * close) return 0;
+  }
+  return pieces;
 }
 
 Carrier OffsetTrace::carrier_of(const Run& run) const {
@@ -263,21 +261,21 @@ OffsetTrace::Traced OffsetTrace::trace(const geos::Loop& loop) const {
   if (count < 2) return {};
   std::vector<Joint> joints(count);  // before each run
   for (std::size_t i = 0; i < count; ++i) joints[i] = joint(all[(i + count - 1) % count], all[i]);
-  std::vector<bool> bevel(count, false);
+  std::vector<bool> done(count, false);
   for (std::size_t i = 0; i < count; ++i) {
-    const Run& before = all[(i + count - 1) % count];
-    const std::size_t then = (i + 1) % count;
-    if (!bevelled(before, all[i], all[then])) continue;
-    joints[i] = joint_of_neighbours(edges_[before.edge], edges_[all[then].edge], left_, limit_);
+    const std::size_t pieces = corner_pieces(all, i);
+    if (pieces == 0) continue;
+    const std::size_t then = (i + pieces) % count;
+    joints[i] = joint_of_neighbours(edges_[all[(i + count - 1) % count].edge], edges_[all[then].edge], left_, limit_);
     joints[then] = {{joints[i].points.back()}, {}};
-    bevel[i] = true;
+    for (std::size_t k = 0; k < pieces; ++k) done[(i + k) % count] = true;
   }
   Traced traced;
   traced.rank = edges_.size();
   Ring ring;
   std::size_t first = 0;
   for (std::size_t i = 0; i < count; ++i) {
-    if (bevel[i]) continue;  // its points are those of the joint before it
+    if (done[i]) continue;  // its points are those of the joint before it
     const Run& run = all[i];
     if (run.kind == Kind::edge && run.edge < traced.rank) {
       traced.rank = run.edge;

@@ -1,4 +1,4 @@
-// From the loops of a buffered region back to the edges that they run along, and from those to exact lines and arcs.
+// From the loops of a widened region, in chords, back to the edges that they run along, and from those to exact lines and arcs.
 #pragma once
 
 #include "geometry/index.h"
@@ -8,8 +8,8 @@
 
 namespace geometry {
 
-// Arcs are handed to GEOS as chords within 0.02 mm: fine enough to find each of its points on the true curve again.
-inline constexpr units::Length offset_flattening = units::Length::of_steps(6);
+// Arcs are handed to GEOS as chords within 0.1 mm: fine enough to find each of its points on the true curve again.
+inline constexpr units::Length offset_flattening = units::Length::of_steps(32);
 
 class OffsetTrace {
  public:
@@ -28,9 +28,8 @@ class OffsetTrace {
   Traced plain(const geos::Loop& loop) const;
 
  private:
-  enum class Kind { none, edge, extension, corner };
-  // Something a piece of a loop can run along: a moved edge, the straight extension of an arc past its end to a mitre, or
-  // the circle about the corner at an edge's end.
+  enum class Kind { none, edge, corner };
+  // Something a piece of a loop can run along: a moved edge, or the circle about the corner at an edge's end.
   struct Way {
     Kind kind = Kind::none;
     std::size_t edge = 0;
@@ -58,7 +57,7 @@ class OffsetTrace {
   double span(std::size_t edge) const;  // the moved edge's length
   void drop_noise(Runs& found) const;
   Joint joint(const Run& before, const Run& after) const;
-  bool bevelled(const Run& before, const Run& between, const Run& after) const;
+  std::size_t corner_pieces(const Runs& all, std::size_t from) const;
   Carrier carrier_of(const Run& run) const;
   Edge edge(const Run& run, Vec from, Vec to) const;
   Origin origin_of(const Run& run) const;
@@ -67,7 +66,6 @@ class OffsetTrace {
   double left_;  // the move as everybody below knows it: to the left
   double limit_;
   Corner corner_;
-  double close_;  // how far GEOS may stray from a source: it simplifies by a hundredth of the width
   std::vector<Beside> edges_;
   std::vector<std::size_t> next_;
   std::vector<std::size_t> previous_;
