@@ -23,12 +23,12 @@ std::optional<std::int64_t> whole(const Value& value, std::int64_t most) {
 bool read_typed(const Value& value, units::Length& into, Reading& reading) {
   const auto in_metres = units::read_length(value.text, units::Bare::metres);
   if (!in_metres) {
-    return reading.refuse(value.spot, "length-typed", quoted(value.text) + " is not a length: " + in_metres.error().text,
+    return reading.refuse(value.spot, "length-typed", in_quotes(value.text) + " is not a length: " + in_metres.error().text,
                           "write it with its unit, such as \"3.81 m\" or \"12' 6 1/2\\\"\"");
   }
   const auto in_feet = units::read_length(value.text, units::Bare::feet);
   if (!in_feet || *in_feet != *in_metres) {
-    return reading.refuse(value.spot, "length-unit", "the length " + quoted(value.text) + " does not name its unit",
+    return reading.refuse(value.spot, "length-unit", "the length " + in_quotes(value.text) + " does not name its unit",
                           "add it, such as \"" + std::string("3.81 m\" or \"12' 6\\\"\""));
   }
   into = *in_metres;
@@ -73,6 +73,15 @@ bool Reading::refuse(Spot spot, std::string code, std::string text, std::string 
   return false;
 }
 
+bool check_id(const std::string& id, Spot spot, Reading& reading) {
+  if (id.empty()) return reading.refuse(spot, "id-empty", "the id is empty", "give a name that is used once");
+  for (const char letter : id) {
+    if (static_cast<unsigned char>(letter) >= 0x20 && letter != 0x7F) continue;
+    return reading.refuse(spot, "id-control", "the id " + in_quotes(id) + " holds a control character", "take it out");
+  }
+  return true;
+}
+
 bool expect(const Value& value, Sort sort, Reading& reading) {
   if (value.sort == sort) return true;
   return reading.refuse(value.spot, "json-type", "here stands " + sort_name(value.sort) + " instead of " + sort_name(sort),
@@ -81,21 +90,21 @@ bool expect(const Value& value, Sort sort, Reading& reading) {
 
 bool unknown_field(const Value& object, std::size_t number, const std::string& known, Reading& reading) {
   const Key& key = object.keys[number];
-  return reading.refuse(key.spot, "field-unknown", "the field " + quoted(key.name) + " is not known here",
+  return reading.refuse(key.spot, "field-unknown", "the field " + in_quotes(key.name) + " is not known here",
                         "take it out; known are " + known);
 }
 
 bool missing_field(const Value& object, std::string_view name, Reading& reading) {
-  return reading.refuse(object.spot, "field-missing", "the field " + quoted(name) + " is missing here", "add it");
+  return reading.refuse(object.spot, "field-missing", "the field " + in_quotes(name) + " is missing here", "add it");
 }
 
 bool unknown_word(const Value& value, const std::string& known, Reading& reading) {
-  return reading.refuse(value.spot, "word-unknown", "the word " + quoted(value.text) + " is not known here",
+  return reading.refuse(value.spot, "word-unknown", "the word " + in_quotes(value.text) + " is not known here",
                         "use one of: " + known);
 }
 
 bool doubled_id(const Value& value, const std::string& id, Reading& reading) {
-  return reading.refuse(value.spot, "id-doubled", "the id " + quoted(id) + " is used for the second time",
+  return reading.refuse(value.spot, "id-doubled", "the id " + in_quotes(id) + " is used for the second time",
                         "give each its own id");
 }
 
@@ -188,7 +197,7 @@ bool read(const Value& value, catalogue::CellSide& into, Reading& reading) {
       into.parts <= 1000) {
     return true;
   }
-  return reading.refuse(value.spot, "cell-side", quoted(value.text) + " is not the side of a pattern's cell",
+  return reading.refuse(value.spot, "cell-side", in_quotes(value.text) + " is not the side of a pattern's cell",
                         "write \"L\", \"W\", a part such as \"L/2\" or \"W/3\", or a length");
 }
 
@@ -198,7 +207,7 @@ bool read(const Value& value, catalogue::Pack& into, Reading& reading) {
     int count = 1;
     if (value.children[i].sort == Sort::number && read(value.children[i], count, reading) && count < 1) {
       return reading.refuse(value.children[i].spot, "pack-empty",
-                            "a pack has 1 or more " + quoted(value.keys[i].name) + ", not " + std::to_string(count),
+                            "a pack has 1 or more " + in_quotes(value.keys[i].name) + ", not " + std::to_string(count),
                             "enter how many, or leave the field out where it is not known");
     }
   }

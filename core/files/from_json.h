@@ -41,6 +41,8 @@ bool read(const Value& value, catalogue::Pack& into, Reading& reading);
 bool read(const Value& value, plan::DrawnRing& into, Reading& reading);
 bool read(const Value& value, plan::DrawnLine& into, Reading& reading);
 
+// The id of an element: not empty and without control characters (codes id-empty, id-control).
+bool check_id(const std::string& id, Spot spot, Reading& reading);
 bool expect(const Value& value, Sort sort, Reading& reading);  // else a fault "json-type"
 bool unknown_field(const Value& object, std::size_t number, const std::string& known, Reading& reading);  // always false
 bool missing_field(const Value& object, std::string_view name, Reading& reading);                         // always false

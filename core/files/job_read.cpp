@@ -29,16 +29,14 @@ bool read_kind(const Value& value, plan::Kind& into, Reading& reading) {
     }
     known += (known.empty() ? "" : ", ") + name;
   }
-  return reading.refuse(value.spot, "kind-unknown", "there is no kind of element called " + quoted(value.text),
+  return reading.refuse(value.spot, "kind-unknown", "there is no kind of element called " + in_quotes(value.text),
                         "use one of: " + known);
 }
 
 bool read_id(const Value& object, std::string& into, Reading& reading) {
   const Value* id = object.find("id");
   if (id == nullptr) return missing_field(object, "id", reading);
-  if (!read(*id, into, reading)) return false;
-  if (into.empty()) return reading.refuse(id->spot, "id-empty", "the id is empty", "give a name that is used once");
-  return true;
+  return read(*id, into, reading) && check_id(into, id->spot, reading);
 }
 
 bool read_element(const Value& value, plan::Element& into, Reading& reading) {
@@ -90,7 +88,7 @@ bool read_catalogue(const Value& value, catalogue::Catalogue& into, Reading& rea
   for (const auto& [id, pattern] : into.patterns) {
     if (pattern.pieces.size() > most_pieces) {
       return reading.refuse(spot_of(value, "patterns", id), "pattern-large",
-                            "the pattern " + quoted(id) + " has more than 10,000 pieces", "find a smaller repeat");
+                            "the pattern " + in_quotes(id) + " has more than 10,000 pieces", "find a smaller repeat");
     }
     const auto checked = catalogue::check(pattern);
     if (!checked) return refuse_entry(checked.error(), spot_of(value, "patterns", id), reading);

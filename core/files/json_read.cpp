@@ -119,7 +119,7 @@ struct Handler {
     walk.next();
     walk.over(1);
     if (const Key* key = doubled(open.back().keys)) {
-      return stop(ec, "json-doubled-key", "the field " + quoted(key->name) + " stands here for the second time",
+      return stop(ec, "json-doubled-key", "the field " + in_quotes(key->name) + " stands here for the second time",
                   "take one of the two out", key->spot);
     }
     Value done = std::move(open.back());
@@ -244,7 +244,7 @@ std::string sort_name(Sort sort) {
   return {};
 }
 
-std::string quoted(std::string_view text) {
+std::string in_quotes(std::string_view text) {
   std::string words = "\"";
   std::size_t letters = 0;
   for (const char letter : text) {

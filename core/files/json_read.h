@@ -49,6 +49,6 @@ problem::Place place_in(const std::string& file, Spot spot = {});
 std::string sort_name(Sort sort);
 
 // Text of a file inside a sentence: in quotes, control characters replaced, cut after 60 characters.
-std::string quoted(std::string_view text);
+std::string in_quotes(std::string_view text);
 
 }  // namespace files
