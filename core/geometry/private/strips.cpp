@@ -6,6 +6,21 @@ namespace geometry {
 
 namespace {
 
+// The part of a straight-sided ring on one side of a line: left of `along` for a positive `side`, else right.
+Ring cut(const Ring& ring, Point on, Vec along, double side) {
+  Ring kept;
+  for (std::size_t i = 0; i < ring.size(); ++i) {
+    const Curve edge = curve(ring, i);
+    const double here = side * cross(along, edge.start - on);
+    const double there = side * cross(along, edge.end - on);
+    if (here >= 0) kept.push_back(ring[i]);
+    if ((here >= 0) == (there >= 0)) continue;
+    const Point at = moved(edge.start, (here / (here - there)) * edge.chord());
+    kept.push_back({at, 0, here >= 0 ? Origin{} : ring[i].origin});
+  }
+  return kept;
+}
+
 class Strips {
  public:
   Strips(const Row& row, Corner corner, double limit) : row_(row), corner_(corner), limit_(limit) {}
@@ -63,7 +78,32 @@ class Strips {
     const Point far_start = grid(foot_at_start(i));
     const Point far_end = grid(foot_at_end(i));
     const double bulge = bulge_between(*edge.on, back(far_start), back(far_end), edge.from.sweep());
-    add({{start, edge.from.bulge, edge.origin}, {end, 0, nobody}, {far_end, -bulge, edge.origin}, {far_start, 0, nobody}});
+    Ring strip{
+        {start, edge.from.bulge, edge.origin}, {end, 0, nobody}, {far_end, -bulge, edge.origin}, {far_start, 0, nobody}};
+    if (edge.from.straight()) strip = cut_at_sharp_corners(std::move(strip), i);
+    add(std::move(strip));
+  }
+
+  // At an inside corner sharper than a right angle the square end reaches past the other edge; what lies there has its
+  // nearest place on that edge, not on this one.
+  Ring cut_at_sharp_corners(Ring strip, std::size_t i) const {
+    const std::size_t count = row_.edges.size();
+    const Beside& edge = row_.edges[i];
+    const Beside& next = row_.edges[(i + 1) % count];
+    const Beside& before = row_.edges[(i + count - 1) % count];
+    const auto sharp = [&](const Beside& a, const Beside& b) {
+      const Vec in = a.from.direction(1);
+      const Vec out = b.from.direction(0);
+      return dot(in, out) < 0 && !outside(a, b, row_.left) && 1 + dot(in, out) > 1e-9;
+    };
+    const double side = row_.left > 0 ? 1 : -1;
+    if (has_next(i) && next.from.straight() && sharp(edge, next)) {
+      strip = cut(strip, grid(next.start), next.from.direction(0), side);
+    }
+    if (has_previous(i) && before.from.straight() && sharp(before, edge)) {
+      strip = cut(strip, grid(edge.start), before.from.direction(0), side);
+    }
+    return strip;
   }
 
   void add_corner(const Beside& before, const Beside& after) {
