@@ -1,0 +1,13 @@
+// A catalogue into the tables and out of them. None of these begins or ends a transaction.
+#pragma once
+
+#include "catalogue/catalogue.h"
+#include "store/database.h"
+
+namespace store {
+
+problem::Result<void> put_item(Database& database, const catalogue::Item& item);  // in place of the one with its id
+problem::Result<void> put_catalogue(Database& database, const catalogue::Catalogue& catalogue);  // into empty tables
+problem::Result<catalogue::Catalogue> take_catalogue(Database& database);
+
+}  // namespace store

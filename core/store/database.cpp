@@ -1,0 +1,149 @@
+#include "store/database.h"
+
+#include <QtCore/QStandardPaths>
+#include <QtCore/QString>
+#include <QtCore/QVariant>
+#include <QtSql/QSqlDatabase>
+#include <QtSql/QSqlError>
+#include <QtSql/QSqlQuery>
+#include <QtSql/QSqlRecord>
+#include <atomic>
+
+namespace store {
+
+namespace {
+
+// "GrCo" in ASCII: tells a job book from any other SQLite file. migrations.cpp writes it into a new one.
+constexpr std::int64_t application_id = 1198670703;
+
+QString words(const std::string& text) {
+  // A null QString would be bound as NULL.
+  return text.empty() ? QString(QLatin1String(""))
+                      : QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+QVariant to_bind(const Bound& value) {
+  if (const auto* whole = std::get_if<std::int64_t>(&value)) return QVariant(static_cast<qlonglong>(*whole));
+  if (const auto* number = std::get_if<double>(&value)) return QVariant(*number);
+  if (const auto* text = std::get_if<std::string>(&value)) return QVariant(words(*text));
+  return QVariant();
+}
+
+Bound from_column(const QVariant& value) {
+  if (value.isNull()) return {};
+  switch (value.typeId()) {
+    case QMetaType::LongLong:
+    case QMetaType::Int: return static_cast<std::int64_t>(value.toLongLong());
+    case QMetaType::Double: return value.toDouble();
+    default: return value.toString().toStdString();
+  }
+}
+
+std::unexpected<problem::Problem> refuse(const std::string& path, const QSqlError& error) {
+  return problem::fault("book-database", "the job book's database says: " + error.text().trimmed().toStdString(),
+                        "look at the file's rights and the space on the disk, or put a copy of the book in its place",
+                        {{}, path, 0, 0, {}});
+}
+
+// Statements that every connection needs: nothing is called kept before it is on the disk, and references hold.
+constexpr const char* connection_statements[] = {"PRAGMA synchronous = FULL", "PRAGMA foreign_keys = ON"};
+
+problem::Result<void> check_whose(Database& database) {
+  const auto id = database.rows("PRAGMA application_id");
+  if (!id) return std::unexpected(id.error());
+  if (id->at(0).at(0) == Bound(application_id)) return {};
+  const auto tables = database.rows("SELECT count(*) FROM sqlite_master");
+  if (!tables) return std::unexpected(tables.error());
+  if (id->at(0).at(0) == Bound(std::int64_t{0}) && tables->at(0).at(0) == Bound(std::int64_t{0})) return {};
+  return problem::fault("book-foreign", "the file is a database of another program",
+                        "move it away, and the book is made anew", {{}, database.path(), 0, 0, {}});
+}
+
+}  // namespace
+
+std::string data_folder() {
+  const QString base = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation);
+  return (base + QStringLiteral("/groundcourse")).toStdString();
+}
+
+problem::Result<Database> Database::open(const std::string& path) {
+  static std::atomic<int> opened{0};
+  const std::string name = "groundcourse-" + std::to_string(++opened);
+  Database database(path, name);
+  {
+    QSqlDatabase link = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), words(name));
+    link.setDatabaseName(words(path));
+    link.setConnectOptions(QStringLiteral("QSQLITE_BUSY_TIMEOUT=5000"));
+    if (!link.open()) return refuse(path, link.lastError());
+  }
+  for (const char* statement : connection_statements)
+    if (auto good = database.run(statement); !good) return std::unexpected(good.error());
+  if (auto ours = check_whose(database); !ours) return std::unexpected(ours.error());
+  return database;
+}
+
+Database::Database(Database&& other) noexcept
+    : path_(std::move(other.path_)), connection_(std::move(other.connection_)) {
+  other.connection_.clear();
+}
+
+Database::~Database() {
+  if (connection_.empty()) return;
+  QSqlDatabase::database(words(connection_), false).close();
+  QSqlDatabase::removeDatabase(words(connection_));
+}
+
+problem::Result<void> Database::run(const char* statement, const Row& values) {
+  auto done = rows(statement, values);
+  if (!done) return std::unexpected(done.error());
+  return {};
+}
+
+problem::Result<std::vector<Row>> Database::rows(const char* statement, const Row& values) {
+  QSqlQuery query(QSqlDatabase::database(words(connection_), false));
+  query.setForwardOnly(true);
+  if (!query.prepare(QString::fromUtf8(statement))) return refuse(path_, query.lastError());
+  for (const Bound& value : values) query.addBindValue(to_bind(value));
+  if (!query.exec()) return refuse(path_, query.lastError());
+  std::vector<Row> found;
+  if (!query.isSelect()) return found;
+  const int columns = query.record().count();
+  while (query.next()) {
+    Row row;
+    for (int i = 0; i < columns; ++i) row.push_back(from_column(query.value(i)));
+    found.push_back(std::move(row));
+  }
+  if (query.lastError().isValid()) return refuse(path_, query.lastError());
+  return found;
+}
+
+problem::Result<int> Database::form() {
+  const auto number = rows("PRAGMA user_version");
+  if (!number) return std::unexpected(number.error());
+  return static_cast<int>(std::get<std::int64_t>(number->at(0).at(0)));
+}
+
+problem::Result<void> Database::use_write_ahead_log() { return run("PRAGMA journal_mode = WAL"); }
+
+problem::Result<Transaction> Transaction::begin(Database& database) {
+  // IMMEDIATE takes the right to write now, so that it can't be lost to another writer half way.
+  if (auto begun = database.run("BEGIN IMMEDIATE"); !begun) return std::unexpected(begun.error());
+  return Transaction(database);
+}
+
+problem::Result<Transaction> Transaction::begin_reading(Database& database) {
+  if (auto begun = database.run("BEGIN"); !begun) return std::unexpected(begun.error());
+  return Transaction(database);
+}
+
+Transaction::~Transaction() {
+  if (database_ != nullptr) static_cast<void>(database_->run("ROLLBACK"));
+}
+
+problem::Result<void> Transaction::commit() {
+  auto done = database_->run("COMMIT");
+  if (done) database_ = nullptr;
+  return done;
+}
+
+}  // namespace store

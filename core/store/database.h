@@ -1,0 +1,72 @@
+// One connection to the job book's database. Values are bound, never written into a statement: every statement is a
+// constant. What only SQLite has (journal, application id, form number) stands in database.cpp and in the statements of
+// migrations.cpp.
+//
+// A QCoreApplication must live before the first connection: it finds the driver.
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "problem/problem.h"
+
+namespace store {
+
+// NULL, a whole number, a number, a text in UTF-8.
+using Bound = std::variant<std::monostate, std::int64_t, double, std::string>;
+using Row = std::vector<Bound>;
+
+// Where the job book lies: groundcourse/ in the person's data folder (XDG_DATA_HOME moves it).
+std::string data_folder();
+
+class Database {
+ public:
+  // Opens the file, or makes an empty one; its folder must exist. A file that is a database of something else, or none
+  // at all, is refused by name.
+  static problem::Result<Database> open(const std::string& path);
+
+  Database(Database&& other) noexcept;
+  Database& operator=(Database&&) = delete;
+  Database(const Database&) = delete;
+  Database& operator=(const Database&) = delete;
+  ~Database();
+
+  problem::Result<void> run(const char* statement, const Row& values = {});
+  problem::Result<std::vector<Row>> rows(const char* statement, const Row& values = {});
+
+  // Number of the last migration that the file has seen; 0 in a file just made.
+  problem::Result<int> form();
+  // Write-ahead log, so that readers never wait for the writer. It stays with the file; set it while nobody else has it
+  // open.
+  problem::Result<void> use_write_ahead_log();
+
+  const std::string& path() const { return path_; }
+
+ private:
+  Database(std::string path, std::string connection) : path_(std::move(path)), connection_(std::move(connection)) {}
+  std::string path_;
+  std::string connection_;  // empty once moved from
+};
+
+// All or nothing: what was done since `begin` is undone unless `commit` said yes.
+class Transaction {
+ public:
+  static problem::Result<Transaction> begin(Database& database);          // to write
+  static problem::Result<Transaction> begin_reading(Database& database);  // sees the database as it stands now
+
+  Transaction(Transaction&& other) noexcept : database_(other.database_) { other.database_ = nullptr; }
+  Transaction& operator=(Transaction&&) = delete;
+  Transaction(const Transaction&) = delete;
+  Transaction& operator=(const Transaction&) = delete;
+  ~Transaction();
+
+  problem::Result<void> commit();
+
+ private:
+  explicit Transaction(Database& database) : database_(&database) {}
+  Database* database_;  // null once committed
+};
+
+}  // namespace store

@@ -1,0 +1,92 @@
+#include "store/migrations.h"
+
+namespace store {
+
+namespace {
+
+struct Step {
+  int form;
+  std::vector<const char*> statements;  // the last writes the form's number, so that it stands or falls with the rest
+};
+
+// Lengths are whole steps of 1/320 mm, money is whole coins. `place` is the order of a list.
+std::vector<const char*> catalogue_tables() {
+  return {
+      "PRAGMA application_id = 1198670703",
+      "CREATE TABLE catalogue_note (note TEXT NOT NULL) STRICT",
+      "CREATE TABLE suppliers (id TEXT PRIMARY KEY, name_en TEXT NOT NULL, name_es TEXT NOT NULL, sells TEXT NOT NULL,"
+      " delivery INTEGER NOT NULL, lead_days INTEGER NOT NULL, least_order TEXT NOT NULL, notes TEXT NOT NULL) STRICT",
+      "CREATE TABLE items (id TEXT PRIMARY KEY, kind TEXT NOT NULL, name_en TEXT NOT NULL, name_es TEXT NOT NULL,"
+      " supplier TEXT NOT NULL, unit TEXT NOT NULL, length INTEGER, width INTEGER, height INTEGER, joint INTEGER,"
+      " mass_kg REAL, density_kg_m3 REAL, void_share REAL, sold_by TEXT NOT NULL, pack_kind TEXT NOT NULL,"
+      " pack_pieces_per_layer INTEGER NOT NULL, pack_layers INTEGER NOT NULL, pack_pieces INTEGER NOT NULL,"
+      " price INTEGER, price_unit TEXT, price_date TEXT, price_by_others INTEGER, breakage REAL NOT NULL,"
+      " rule TEXT NOT NULL, rule_source TEXT NOT NULL, notes TEXT NOT NULL) STRICT",
+      "CREATE TABLE item_details (item TEXT NOT NULL REFERENCES items ON DELETE CASCADE, key TEXT NOT NULL,"
+      " value TEXT NOT NULL, PRIMARY KEY (item, key)) STRICT",
+      "CREATE TABLE pack_contents (pack TEXT NOT NULL REFERENCES items ON DELETE CASCADE, place INTEGER NOT NULL,"
+      " piece TEXT NOT NULL, pieces INTEGER NOT NULL, PRIMARY KEY (pack, place)) STRICT",
+      "CREATE TABLE patterns (id TEXT PRIMARY KEY, name_en TEXT NOT NULL, name_es TEXT NOT NULL,"
+      " cell_x_of INTEGER NOT NULL, cell_x_parts INTEGER NOT NULL, cell_x_fixed INTEGER NOT NULL,"
+      " cell_y_of INTEGER NOT NULL, cell_y_parts INTEGER NOT NULL, cell_y_fixed INTEGER NOT NULL,"
+      " direction REAL NOT NULL, along INTEGER NOT NULL, across_x INTEGER NOT NULL, across_y INTEGER NOT NULL,"
+      " herringbone INTEGER NOT NULL, fits TEXT NOT NULL, advice TEXT NOT NULL) STRICT",
+      "CREATE TABLE pattern_pieces (pattern TEXT NOT NULL REFERENCES patterns ON DELETE CASCADE, place INTEGER NOT "
+      "NULL,"
+      " size TEXT NOT NULL, x INTEGER NOT NULL, y INTEGER NOT NULL, w INTEGER NOT NULL, h INTEGER NOT NULL,"
+      " PRIMARY KEY (pattern, place)) STRICT",
+      "CREATE TABLE build_ups (id TEXT PRIMARY KEY, use TEXT NOT NULL, name_en TEXT NOT NULL, name_es TEXT NOT NULL,"
+      " surface TEXT NOT NULL, water TEXT NOT NULL, notes TEXT NOT NULL) STRICT",
+      "CREATE TABLE layers (build_up TEXT NOT NULL REFERENCES build_ups ON DELETE CASCADE, place INTEGER NOT NULL,"
+      " role TEXT NOT NULL, item TEXT NOT NULL, thickness INTEGER, past_edge INTEGER NOT NULL, lift INTEGER,"
+      " source TEXT NOT NULL, notes TEXT NOT NULL, PRIMARY KEY (build_up, place)) STRICT",
+      "CREATE TABLE limits (id TEXT PRIMARY KEY, part TEXT NOT NULL, name_en TEXT NOT NULL, name_es TEXT NOT NULL,"
+      " least REAL, greatest REAL, usual REAL, unit TEXT NOT NULL, source TEXT NOT NULL, known TEXT NOT NULL,"
+      " notes TEXT NOT NULL) STRICT",
+      "CREATE TABLE rates (id TEXT PRIMARY KEY, stage TEXT NOT NULL, line_kind TEXT NOT NULL, name_en TEXT NOT NULL,"
+      " name_es TEXT NOT NULL, si_unit TEXT NOT NULL, hours_per_si_unit REAL NOT NULL, crew TEXT NOT NULL,"
+      " machine TEXT NOT NULL, condition TEXT NOT NULL, source TEXT NOT NULL, known TEXT NOT NULL,"
+      " notes TEXT NOT NULL) STRICT",
+      "CREATE TABLE junctions (place INTEGER PRIMARY KEY, id TEXT NOT NULL UNIQUE, side_a TEXT NOT NULL,"
+      " side_b TEXT NOT NULL, condition TEXT NOT NULL, name_en TEXT NOT NULL, name_es TEXT NOT NULL,"
+      " built TEXT NOT NULL, joint INTEGER, rod TEXT NOT NULL, sealant TEXT NOT NULL, filler TEXT NOT NULL,"
+      " edge TEXT NOT NULL, other TEXT NOT NULL, source TEXT NOT NULL, known TEXT NOT NULL,"
+      " notes TEXT NOT NULL) STRICT",
+      "CREATE TABLE hold_points (place INTEGER PRIMARY KEY, stage TEXT NOT NULL, look_at TEXT NOT NULL,"
+      " bound TEXT NOT NULL, before TEXT NOT NULL, who TEXT NOT NULL, source TEXT NOT NULL,"
+      " applies TEXT NOT NULL) STRICT",
+      "CREATE TABLE cautions (place INTEGER PRIMARY KEY, stage TEXT NOT NULL, text TEXT NOT NULL, who TEXT NOT NULL,"
+      " source TEXT NOT NULL, applies TEXT NOT NULL) STRICT",
+      "PRAGMA user_version = 1",
+  };
+}
+
+const std::vector<Step>& steps() {
+  static const std::vector<Step> all{{1, catalogue_tables()}};
+  return all;
+}
+
+}  // namespace
+
+int newest_form() { return steps().back().form; }
+
+problem::Result<void> migrate(Database& database) {
+  const auto form = database.form();
+  if (!form) return std::unexpected(form.error());
+  if (*form > newest_form())
+    return problem::fault("book-newer",
+                          "the job book was written by a newer Groundcourse (its form is " + std::to_string(*form) +
+                              ", this program knows up to " + std::to_string(newest_form()) + ")",
+                          "use the newer program", {{}, database.path(), 0, 0, {}});
+  for (const Step& step : steps()) {
+    if (step.form <= *form) continue;
+    auto transaction = Transaction::begin(database);
+    if (!transaction) return std::unexpected(transaction.error());
+    for (const char* statement : step.statements)
+      if (auto done = database.run(statement); !done) return done;
+    if (auto kept = transaction->commit(); !kept) return kept;
+  }
+  return {};
+}
+
+}  // namespace store
