@@ -39,7 +39,7 @@ class Chain {
     }
     FarSide made;
     const std::size_t count = numbers_.size();
-    if (count == 0 || (closed_ && count == 1)) return made;
+    if (count == 0 || (closed_ && (count == 1 || shut()))) return made;
     for (std::size_t k = 0; k < count; ++k) {
       const Beside& edge = edges_[numbers_[k]];
       const Joint& after = joints_[k + 1];
@@ -105,6 +105,16 @@ class Chain {
     joints_[worst] = joint(worst);
     if (closed_ && (worst == 0 || worst == left_over)) joints_.front() = joints_.back() = joint(0);
     return true;
+  }
+
+  // A closed line has closed up when two edges face each other across what was left out between them.
+  bool shut() const {
+    for (std::size_t k = 0; k < numbers_.size(); ++k) {
+      const std::size_t before = (k + numbers_.size() - 1) % numbers_.size();
+      const bool strangers = (numbers_[before] + 1) % edges_.size() != numbers_[k];
+      if (strangers && joints_[k].bridged) return true;
+    }
+    return false;
   }
 
   static void drop_empty_edges(FarSide& side) {

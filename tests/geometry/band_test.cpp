@@ -153,8 +153,8 @@ Path any_path(bool arcs) {
   return *Path::make(edges, at_metres(x, y));
 }
 
-// Places thrown over the neighbourhood: within the width of an edge's inside on that side is in the band, and what is in
-// the band is no further than the mitre limit.
+// Places within the width of an edge's inside on that side are in the band, unless another edge is nearer. No corner of
+// the band is further from the path than the mitre limit.
 TEST(Band, HoldsWhatIsBesideItsEdges) {
   EXPECT_TRUE(rc::check("places beside edges", [] {
     const Path path = any_path(true);
@@ -180,6 +180,15 @@ TEST(Band, HoldsWhatIsBesideItsEdges) {
       const auto own = geometry::nearest(curve, place);
       const bool is_foot = std::abs(own.distance - std::abs(out) / Length::steps_per_metre) < 1e-5;
       if (is_foot && own.distance < least - 0.002) RC_ASSERT(strip->contains(place));
+    }
+    for (const geometry::Outline* outline : strip->outlines()) {
+      for (const geometry::Edge& edge : outline->edges()) {
+        double least = 1e9;
+        for (std::size_t j = 0; j < path.size(); ++j) {
+          least = std::min(least, geometry::nearest(path.curve(j), edge.from).distance);
+        }
+        RC_ASSERT(least <= geometry::mitre_limit * metres + 1e-5);
+      }
     }
   }));
 }
@@ -245,7 +254,9 @@ TEST(Parallel, EdgesThatVanishAreLeftOut) {
   const Path line = beside(cut, Length::inches(36));
   ASSERT_EQ(line.size(), 4U);
   EXPECT_NEAR(line.length().si(), 16 * foot, 1e-9);
-  EXPECT_EQ(parallel(cut, Length::inches(61)).error().code, "parallel-nothing-left");
+  const auto nothing = parallel(cut, Length::inches(61));
+  ASSERT_FALSE(nothing.has_value());
+  EXPECT_EQ(nothing.error().code, "parallel-nothing-left");
 }
 
 TEST(Parallel, ZeroIsThePathItself) {
