@@ -23,7 +23,8 @@ struct Shape {
 // A ring that only touches itself is split there, counts, and gives a notice; islands that touch likewise. How the two
 // are told apart: split at the touching points, a ring that only touches keeps its signed area; one that crosses does not.
 // A line that turns straight back on a line is a spike of no width: the ground is certain, so it counts without the
-// spike, and the spike is a problem among the notices.
+// spike, and the spike is a problem among the notices. All of this is judged over chords within `flattening` of the arcs:
+// arcs that run into each other by less than that are not told from arcs that don't.
 problem::Result<Shape> shape(const Drawn& drawn);
 
 // One ring known to be simple, for tests and for shapes made by formula; refuses like `shape`, spikes too.

@@ -3,11 +3,26 @@
 
 #include <cmath>
 #include <numbers>
+#include <ostream>
 #include <rapidcheck.h>
 #include <stdexcept>
 #include <vector>
 
 #include "geometry/validity.h"
+
+namespace geometry {
+
+// How a failing property shows its regions: steps and bulges, ready to be drawn again.
+inline void showValue(const Region& region, std::ostream& out) {
+  for (const Outline* outline : region.outlines()) {
+    for (const Edge& edge : outline->edges()) {
+      out << "{" << edge.from.x.steps() << ", " << edge.from.y.steps() << ", " << edge.bulge << "} ";
+    }
+    out << "\n";
+  }
+}
+
+}  // namespace geometry
 
 namespace draw {
 

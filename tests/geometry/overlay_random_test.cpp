@@ -75,6 +75,8 @@ Three overlaid(const Region& a, const Region& b) {
 
 // Rounding moves an edge by a step at most; true corners and the second engine's own chords are off by 0.03 mm along arcs.
 void against_second_engine(const Region& a, const Region& b, bool arcs) {
+  // A region is valid over chords within 0.5 mm; here it should be over the second engine's finer ones as well.
+  RC_PRE(bg::is_valid(boosted(a)) && bg::is_valid(boosted(b)));
   const Three ours = overlaid(a, b);
   for (const Region& region : {ours.rest, ours.whole, ours.shared}) sound(region);
   const double allowed = edge_of({a, b}) * (arcs ? 3.2e-5 : 3.125e-6) + 1e-9;

@@ -1,12 +1,11 @@
 #include "geometry/private/trace.h"
 
 #include <algorithm>
-#include <array>
-#include <limits>
 #include <numbers>
 
 #include "geometry/flatten.h"
 #include "geometry/index.h"
+#include "geometry/private/match.h"
 #include "geometry/private/shapes.h"
 
 namespace geometry {
@@ -16,32 +15,26 @@ namespace {
 using geos::Loop;
 using geos::Patch;
 
-// GEOS moves what it rounds by less than a step; two overlays in a row by less than twice that, which is rare.
-constexpr std::array<double, 2> tolerances{1.5, 3.0};
 constexpr double corner_reach = 640;  // 2 mm
-constexpr std::uint32_t nobody = std::numeric_limits<std::uint32_t>::max();
 
-// How much of the curves is put back.
-enum class Care { corners, curves, chords };
+constexpr double trouble_reach = 320;  // 1 mm: twice what a curve can differ from its chords
+constexpr int tries = 24;
 
-struct Chord {
-  Point from;
-  Point to;
-  std::uint32_t source = 0;
+// Where curves put back would cross each other; segments within reach keep their chords, and corners their place.
+struct Trouble {
+  Point at;
+  double reach = trouble_reach;
 };
-
-// A source that a segment lies on, which way, and how far off.
-struct Match {
-  std::uint32_t source = nobody;
-  bool along = true;
-  double off = 0;
-  bool same(const Match& other) const { return source == other.source && along == other.along; }
+struct Care {
+  std::vector<Trouble> troubles;
+  bool chords = false;  // everywhere
 };
 
 // A stretch of a result loop on one source, up to the next piece's `from`.
 struct Piece {
   Point from;
   Match on;
+  bool plain = false;  // keeps its chord
 };
 using Pieces = std::vector<Piece>;
 
@@ -57,136 +50,66 @@ struct Traced {
   Ring ring;
 };
 
-std::vector<Chord> chords_of(std::span<const Source> sources) {
-  std::vector<Chord> chords;
-  for (std::uint32_t s = 0; s < sources.size(); ++s) {
-    const std::vector<Point> points = flatten(sources[s].curve);
-    for (std::size_t i = 0; i + 1 < points.size(); ++i) chords.push_back({points[i], points[i + 1], s});
-  }
-  return chords;
-}
-
-Box box_of(Point a, Point b) {
-  return {{std::min(a.x, b.x), std::min(a.y, b.y)}, {std::max(a.x, b.x), std::max(a.y, b.y)}};
-}
-
-Index index_of(std::span<const Chord> chords) {
-  std::vector<Box> boxes;
-  boxes.reserve(chords.size());
-  for (const Chord& chord : chords) boxes.push_back(box_of(chord.from, chord.to));
-  return Index(boxes);
-}
-
-double distance(const Chord& chord, Point to) {
-  const Vec line = chord.to - chord.from;
-  const Vec p = to - chord.from;
-  const double square = dot(line, line);
-  const double share = square == 0 ? 0 : std::clamp(dot(p, line) / square, 0.0, 1.0);
-  return length(p - share * line);
-}
-
-void keep_best(std::vector<Match>& matches, Match found) {
-  for (Match& match : matches) {
-    if (!match.same(found)) continue;
-    match.off = std::min(match.off, found.off);
-    return;
-  }
-  matches.push_back(found);
-}
-
 class Tracer {
  public:
-  explicit Tracer(std::span<const Source> sources)
-      : sources_(sources), chords_(chords_of(sources)), index_(index_of(chords_)) {}
+  explicit Tracer(std::span<const Source> sources) : sources_(sources), matcher_(sources) {}
 
-  Traced ring(const Loop& loop, std::span<const Point> shared, Care care) const;
+  Traced ring(const Loop& loop, std::span<const Point> shared, const Care& care) const;
 
  private:
-  std::vector<Match> matches(Point from, Point to) const;
-  Pieces pieces(const Loop& loop, std::span<const Point> shared, Care care) const;
-  void put_corners(Pieces& pieces, std::span<const Point> shared) const;
+  Pieces pieces(const Loop& loop, std::span<const Point> shared, const Care& care) const;
+  void put_corners(Pieces& pieces, std::span<const Point> shared, const Care& care) const;
   bool ends_at(std::uint32_t source, Point point) const;
   Point corner(const Piece& before, const Piece& after) const;
   double bulge(const Match& on, Point from, Point to) const;
-  Ring edges(const Pieces& pieces, Care care) const;
+  Ring edges(const Pieces& pieces) const;
   Rank rank(const Piece& piece) const;
 
   std::span<const Source> sources_;
-  std::vector<Chord> chords_;
-  Index index_;
+  Matcher matcher_;
 };
-
-std::vector<Match> Tracer::matches(Point from, Point to) const {
-  const Vec way = to - from;
-  const bool tiny = length(way) < 4;  // rounding may have turned it any way
-  std::vector<Match> found;
-  for (const double tolerance : tolerances) {
-    const auto reach = units::Length::of_steps(static_cast<std::int64_t>(std::ceil(tolerance)));
-    for (const std::uint32_t c : index_.touching(grown(box_of(from, to), reach))) {
-      const Chord& chord = chords_[c];
-      const double off = std::max(distance(chord, from), distance(chord, to));
-      if (off > tolerance) continue;
-      const bool along = dot(way, chord.to - chord.from) > 0;
-      keep_best(found, {chord.source, along, off});
-      if (tiny) keep_best(found, {chord.source, !along, off});
-    }
-    if (!found.empty()) break;
-  }
-  return found;
-}
-
-// Those of `run` that also hold for the next segment, each with its worst distance.
-std::vector<Match> still_holding(const std::vector<Match>& run, const std::vector<Match>& next) {
-  std::vector<Match> both;
-  for (const Match& a : run) {
-    for (const Match& b : next) {
-      if (a.same(b)) both.push_back({a.source, a.along, std::max(a.off, b.off)});
-    }
-  }
-  return both;
-}
-
-// The earliest source among those that fit as well as the best, give or take the rounding.
-Match chosen(const std::vector<Match>& matches) {
-  if (matches.empty()) return {};
-  double best = matches.front().off;
-  for (const Match& match : matches) best = std::min(best, match.off);
-  Match choice;
-  for (const Match& match : matches) {
-    if (match.off <= best + 1 && match.source < choice.source) choice = match;
-  }
-  return choice;
-}
 
 bool is_shared(std::span<const Point> shared, Point point) {
   return std::binary_search(shared.begin(), shared.end(), point);
 }
 
-Pieces Tracer::pieces(const Loop& loop, std::span<const Point> shared, Care care) const {
+bool near_trouble(const Care& care, const Chord& segment, double further) {
+  return std::any_of(care.troubles.begin(), care.troubles.end(), [&](const Trouble& trouble) {
+    return distance(segment, trouble.at) <= trouble.reach + further;
+  });
+}
+
+Pieces Tracer::pieces(const Loop& loop, std::span<const Point> shared, const Care& care) const {
   const std::size_t n = loop.size();
   std::vector<std::vector<Match>> on(n);
-  for (std::size_t i = 0; i < n; ++i) on[i] = matches(loop[i], loop[(i + 1) % n]);
+  std::vector<bool> plain(n);
+  for (std::size_t i = 0; i < n; ++i) {
+    const Chord segment{loop[i], loop[(i + 1) % n]};
+    on[i] = matcher_.matches(segment.from, segment.to);
+    plain[i] = care.chords || near_trouble(care, segment, 0);
+  }
   const auto breaks = [&](std::size_t i) {
-    return care == Care::chords || is_shared(shared, loop[i]) || still_holding(on[(i + n - 1) % n], on[i]).empty();
+    const std::size_t before = (i + n - 1) % n;
+    return plain[i] || plain[before] || is_shared(shared, loop[i]) || still_holding(on[before], on[i]).empty();
   };
   std::size_t start = 0;
   while (start < n && !breaks(start)) ++start;
   start %= n;
 
   Pieces made;
-  std::vector<Match> run;
-  Point from = loop[start];
-  for (std::size_t k = 0; k < n; ++k) {
+  std::vector<Match> run = on[start];
+  std::size_t first = start;
+  for (std::size_t k = 1; k < n; ++k) {
     const std::size_t i = (start + k) % n;
-    std::vector<Match> both = k == 0 ? on[i] : still_holding(run, on[i]);
-    if (k > 0 && (both.empty() || breaks(i))) {
-      made.push_back({from, chosen(run)});
-      from = loop[i];
+    std::vector<Match> both = still_holding(run, on[i]);
+    if (both.empty() || breaks(i)) {
+      made.push_back({loop[first], chosen(run), plain[first]});
+      first = i;
       both = on[i];
     }
     run = std::move(both);
   }
-  made.push_back({from, chosen(run)});
+  made.push_back({loop[first], chosen(run), plain[first]});
   return made;
 }
 
@@ -234,7 +157,7 @@ Point Tracer::corner(const Piece& before, const Piece& after) const {
   return off * units::Length::steps_per_metre < 1 ? there : near;
 }
 
-void Tracer::put_corners(Pieces& pieces, std::span<const Point> shared) const {
+void Tracer::put_corners(Pieces& pieces, std::span<const Point> shared, const Care& care) const {
   const Pieces as_found = pieces;
   for (std::size_t i = 0; i < pieces.size(); ++i) {
     const Piece& before = as_found[(i + pieces.size() - 1) % pieces.size()];
@@ -244,6 +167,7 @@ void Tracer::put_corners(Pieces& pieces, std::span<const Point> shared) const {
     if (a == b || a == nobody || b == nobody || is_shared(shared, after.from)) continue;
     if (sources_[a].curve.straight() && sources_[b].curve.straight()) continue;
     if (ends_at(a, after.from) && ends_at(b, after.from)) continue;
+    if (before.plain || after.plain || near_trouble(care, {after.from, after.from}, corner_reach)) continue;
     pieces[i].from = corner(before, after);
   }
 }
@@ -273,7 +197,7 @@ Rank Tracer::rank(const Piece& piece) const {
   return {piece.on.source, dot(in, in), piece.from};
 }
 
-Ring Tracer::edges(const Pieces& pieces, Care care) const {
+Ring Tracer::edges(const Pieces& pieces) const {
   Ring ring;
   const std::size_t n = pieces.size();
   for (std::size_t i = 0; i < n; ++i) {
@@ -281,18 +205,20 @@ Ring Tracer::edges(const Pieces& pieces, Care care) const {
     const Point to = pieces[(i + 1) % n].from;
     if (piece.from == to) continue;
     const Origin origin = piece.on.source == nobody ? Origin{} : sources_[piece.on.source].origin;
-    ring.push_back({piece.from, care == Care::chords ? 0 : bulge(piece.on, piece.from, to), origin});
+    ring.push_back({piece.from, piece.plain ? 0 : bulge(piece.on, piece.from, to), origin});
   }
   return ring;
 }
 
-Traced Tracer::ring(const Loop& loop, std::span<const Point> shared, Care care) const {
+Traced Tracer::ring(const Loop& loop, std::span<const Point> shared, const Care& care) const {
   Pieces found = pieces(loop, shared, care);
-  if (care == Care::corners) put_corners(found, shared);
+  put_corners(found, shared, care);
   const auto first = std::min_element(found.begin(), found.end(),
                                       [this](const Piece& a, const Piece& b) { return rank(a) < rank(b); });
   std::rotate(found.begin(), first, found.end());
-  return {rank(found.front()), edges(found, care)};
+  Traced made{rank(found.front()), edges(found)};
+  if (care.chords || flatten(made.ring).size() >= 3) return made;
+  return ring(loop, shared, {.troubles = {}, .chords = true});  // too small a ring for anything but its chords
 }
 
 // Points that the result meets more than once: there it touches itself.
@@ -315,7 +241,7 @@ struct Ranked {
   Polygon polygon;
 };
 
-Ranked polygon(const Tracer& tracer, const Patch& patch, std::span<const Point> shared, Care care) {
+Ranked polygon(const Tracer& tracer, const Patch& patch, std::span<const Point> shared, const Care& care) {
   std::vector<Traced> holes;
   for (const Loop& hole : patch.holes) holes.push_back(tracer.ring(hole, shared, care));
   std::sort(holes.begin(), holes.end(), [](const Traced& a, const Traced& b) { return a.rank < b.rank; });
@@ -338,54 +264,41 @@ std::size_t rings_of(std::span<const Patch> patches) {
   return rings;
 }
 
-// Whether the region, flattened as the next overlay will do it, still has all its rings and is valid.
-bool sound(const Region& region, std::size_t rings) {
-  const std::vector<Patch> flat = geos::flattened(region);
-  return rings_of(flat) == rings && geos::valid(flat);
+Region region_of(const Tracer& tracer, std::span<const Patch> patches, std::span<const Point> shared,
+                 const Care& care) {
+  std::vector<Ranked> all;
+  for (const Patch& patch : patches) all.push_back(polygon(tracer, patch, shared, care));
+  return in_order(std::move(all));
 }
 
-// Each polygon with as much of its curves as it can bear.
-Region region_at_most(const Tracer& tracer, std::span<const Patch> patches, std::span<const Point> shared, Care most) {
-  std::vector<Ranked> all;
-  for (const Patch& patch : patches) {
-    Ranked made = polygon(tracer, patch, shared, most);
-    for (Care care = most; care != Care::chords;) {
-      if (sound(Shapes::region({made.polygon}), 1 + patch.holes.size())) break;
-      care = care == Care::corners ? Care::curves : Care::chords;
-      made = polygon(tracer, patch, shared, care);
-    }
-    all.push_back(std::move(made));
+void add_trouble(std::vector<Trouble>& troubles, Point at) {
+  for (Trouble& known : troubles) {
+    if (length(known.at - at) > 2 * known.reach) continue;
+    known.reach *= 2;
+    return;
   }
-  return in_order(std::move(all));
+  troubles.push_back({at});
 }
 
 }  // namespace
 
-std::vector<Source> sources(std::span<const Edge> ring) {
-  std::vector<Source> made;
-  for (std::size_t i = 0; i < ring.size(); ++i) made.push_back({curve(ring, i), ring[i].origin});
-  return made;
-}
-
-std::vector<Source> sources(const Region& region) {
-  std::vector<Source> made;
-  for (const Outline* outline : region.outlines()) {
-    for (const Source& source : sources(outline->edges())) made.push_back(source);
-  }
-  return made;
-}
-
+// The next overlay will flatten the region afresh, so that is how it has to be valid.
 Region traced(std::span<const Patch> patches, std::span<const Source> sources) {
   if (patches.empty()) return {};
   const Tracer tracer(sources);
   const std::vector<Point> shared = shared_points(patches);
-  Region region = region_at_most(tracer, patches, shared, Care::corners);
-  // Polygons that are sound alone may still lie over each other once their arcs are back.
-  for (const Care care : {Care::curves, Care::chords}) {
-    if (patches.size() < 2 || sound(region, rings_of(patches))) break;
-    region = region_at_most(tracer, patches, shared, care);
+  Care care;
+  for (int i = 0; i < tries; ++i) {
+    Region region = region_of(tracer, patches, shared, care);
+    const std::vector<Patch> flat = geos::flattened(region);
+    if (rings_of(flat) != rings_of(patches)) break;
+    const Point origin = flat.front().outer.front();
+    const auto fault = geos::fault_of(*geos::multipolygon(flat, origin));
+    if (!fault) return region;
+    add_trouble(care.troubles, moved(origin, *fault));
   }
-  return region;
+  care.chords = true;
+  return region_of(tracer, patches, shared, care);
 }
 
 }  // namespace geometry
