@@ -91,16 +91,20 @@ class Strips {
     const Beside& edge = row_.edges[i];
     const Beside& next = row_.edges[(i + 1) % count];
     const Beside& before = row_.edges[(i + count - 1) % count];
-    const auto sharp = [&](const Beside& a, const Beside& b) {
+    // Only where the other edge crosses the whole strip: past its end, places may well be nearest to this edge.
+    const auto sharp = [&](const Beside& a, const Beside& b, const Beside& other) {
       const Vec in = a.from.direction(1);
       const Vec out = b.from.direction(0);
-      return dot(in, out) < 0 && !outside(a, b, row_.left) && 1 + dot(in, out) > 1e-9;
+      const double cosine = -dot(in, out);
+      if (cosine <= 0 || cosine > 1 - 1e-9 || !other.from.straight() || outside(a, b, row_.left)) return false;
+      const double sine = std::abs(cross(in, out));
+      return other.from.length() >= std::min(std::abs(row_.left) / sine, edge.from.length() / cosine);
     };
     const double side = row_.left > 0 ? 1 : -1;
-    if (has_next(i) && next.from.straight() && sharp(edge, next)) {
+    if (has_next(i) && sharp(edge, next, next)) {
       strip = cut(strip, grid(next.start), next.from.direction(0), side);
     }
-    if (has_previous(i) && before.from.straight() && sharp(before, edge)) {
+    if (has_previous(i) && sharp(before, edge, before)) {
       strip = cut(strip, grid(edge.start), before.from.direction(0), side);
     }
     return strip;
