@@ -97,6 +97,33 @@ bool sound(const Region& region, double square_steps) {
   return geos::valid(geos::flattened(region));
 }
 
+// Each outline's far side as it is. While no edge vanishes or turns back and nothing crosses, the far sides are the
+// outlines of the result: a ring that winds once round everything has nothing to be cut off. Else there is more to it.
+std::optional<Region> direct(const Region& region, double out, Corner corner, double limit) {
+  const auto beside = [&](const Outline& outline) -> std::optional<Outline> {
+    const auto path = Path::make(outline.edges(), outline.edges().front().from);
+    if (!path) return std::nullopt;
+    FarSide far = far_side(*path, -out, limit, corner);
+    if (!far.whole || far.bridged || far.edges.size() < 2) return std::nullopt;
+    if (far.end != far.edges.front().from || !has_area(far.edges)) return std::nullopt;
+    return Shapes::outline(std::move(far.edges));
+  };
+  std::vector<Polygon> polygons;
+  for (const Polygon& polygon : region.polygons()) {
+    const auto outer = beside(polygon.outer);
+    if (!outer || outer->signed_area().si() <= 0) return std::nullopt;
+    polygons.push_back({*outer, {}});
+    for (const Outline& hole : polygon.holes) {
+      const auto inner = beside(hole);
+      if (!inner || inner->signed_area().si() >= 0) return std::nullopt;
+      polygons.back().holes.push_back(*inner);
+    }
+  }
+  Region made = Shapes::region(std::move(polygons));
+  if (!geos::valid(geos::flattened(made))) return std::nullopt;
+  return made;
+}
+
 }  // namespace
 
 problem::Result<Region> offset(const Region& region, units::Length out, Corner corner, double limit) {
@@ -108,6 +135,7 @@ problem::Result<Region> offset(const Region& region, units::Length out, Corner c
                           "Give a smaller width.", {.element = {}, .file = {}, .at = xy(origin)});
   }
   const double steps = static_cast<double>(out.steps());
+  if (auto made = direct(region, steps, corner, limit)) return std::move(*made);
   const auto chords = widened(region, origin, steps, corner, limit);
   if (!chords) return std::unexpected(chords.error());
   const OffsetTrace sources(region, origin, steps, corner, limit);

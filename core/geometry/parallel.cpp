@@ -13,22 +13,32 @@ namespace {
 constexpr double smooth_turn = 1e-3;  // radians: under it the mitre of a corner is a ten millionth longer than its foot
 
 Joint bridge(const Beside& before, const Beside& after, double left) {
-  return {{before.foot_at_end(left), after.foot_at_start(left)}, {before.origin}, true};
+  return {{before.foot_at_end(left), after.foot_at_start(left)}, {before.origin}, true, 0};
+}
+
+Joint rounded(const Beside& before, const Beside& after, double left) {
+  const double turn = turning(before.from.direction(1), after.from.direction(0));
+  const Vec first = before.foot_at_end(left);
+  const Vec last = after.foot_at_start(left);
+  const Carrier on{after.start, {}, std::abs(left), left > 0 ? -1 : 1};
+  // The points as they will be on the grid: the path's first point, from which they are told, is on it.
+  const auto whole = [](Vec at) { return Vec{std::round(at.x), std::round(at.y)}; };
+  return {{first, last}, {before.origin}, false, bulge_between(on, whole(first), whole(last), turn)};
 }
 
 // Edges that are neighbours only because what lay between them is gone.
 Joint joint_of_strangers(const Beside& before, const Beside& after, double left) {
   const Vec near = 0.5 * (before.foot_at_end(left) + after.foot_at_start(left));
   const auto met = meeting(*before.on, *after.on, near);
-  if (met && length(*met - near) <= 4 * (length(after.start - before.end()) + std::abs(left))) return {{*met}, {}};
+  if (met && length(*met - near) <= 4 * (length(after.start - before.end()) + std::abs(left))) return {{*met}, {}, false, 0};
   return bridge(before, after, left);
 }
 
 // The edges that are left, in order, and the joints before each and after the last.
 class Chain {
  public:
-  Chain(const Path& path, double left, double limit)
-      : left_(left), limit_(limit), closed_(path.closed()), edges_(row(path, left).edges) {
+  Chain(const Path& path, double left, double limit, Corner corner)
+      : left_(left), limit_(limit), corner_(corner), closed_(path.closed()), edges_(row(path, left).edges) {
     for (std::size_t i = 0; i < edges_.size(); ++i) {
       if (edges_[i].on) numbers_.push_back(i);
     }
@@ -39,6 +49,7 @@ class Chain {
     }
     FarSide made;
     const std::size_t count = numbers_.size();
+    made.whole = count == edges_.size();
     if (count == 0 || (closed_ && (count == 1 || shut()))) return made;
     for (std::size_t k = 0; k < count; ++k) {
       const Beside& edge = edges_[numbers_[k]];
@@ -47,7 +58,7 @@ class Chain {
       const Point to = moved(origin, after.points.front());
       made.edges.push_back({from, bulge_between(*edge.on, from - origin, to - origin, edge.from.sweep()), edge.origin});
       for (std::size_t i = 0; i < after.origins.size(); ++i) {
-        made.edges.push_back({moved(origin, after.points[i]), 0, after.origins[i]});
+        made.edges.push_back({moved(origin, after.points[i]), after.bulge, after.origins[i]});
       }
       made.bridged = made.bridged || joints_[k].bridged || after.bridged;
     }
@@ -61,10 +72,12 @@ class Chain {
 
   Joint joint(std::size_t k) const {
     const std::size_t count = numbers_.size();
-    if (!closed_ && k == 0) return {{edge(0).foot_at_start(left_)}, {}};
-    if (!closed_ && k == count) return {{edge(count - 1).foot_at_end(left_)}, {}};
+    if (!closed_ && k == 0) return {{edge(0).foot_at_start(left_)}, {}, false, 0};
+    if (!closed_ && k == count) return {{edge(count - 1).foot_at_end(left_)}, {}, false, 0};
     const std::size_t before = (k + count - 1) % count;
     if ((numbers_[before] + 1) % edges_.size() == numbers_[k % count]) {
+      const bool opens = !smooth(edge(before), edge(k)) && outside(edge(before), edge(k), left_);
+      if (opens && corner_ == Corner::round) return rounded(edge(before), edge(k), left_);
       return joint_of_neighbours(edge(before), edge(k), left_, limit_);
     }
     return joint_of_strangers(edge(before), edge(k), left_);
@@ -128,6 +141,7 @@ class Chain {
 
   double left_;
   double limit_;
+  Corner corner_;
   bool closed_;
   bool stale_ = true;
   std::vector<Beside> edges_;
@@ -157,7 +171,7 @@ Joint joint_of_neighbours(const Beside& before, const Beside& after, double left
   const Vec corner = after.start;
   if (smooth(before, after)) {
     const Vec middle = left_of(in) + left_of(out);
-    return {{corner + (left / length(middle)) * middle}, {}};
+    return {{corner + (left / length(middle)) * middle}, {}, false, 0};
   }
   if (1 + dot(in, out) < 1e-9 && !std::isfinite(limit)) return bridge(before, after, left);
   const bool opens = outside(before, after, left);
@@ -165,10 +179,10 @@ Joint joint_of_neighbours(const Beside& before, const Beside& after, double left
   const double furthest = limit * std::abs(left);
   if (before.on && after.on && (!opens || length(tip) <= furthest)) {
     const auto met = meeting(*before.on, *after.on, corner + tip);
-    if (met && length(*met - corner) <= std::min(opens ? furthest : HUGE_VAL, 4 * length(tip))) return {{*met}, {}};
+    if (met && length(*met - corner) <= std::min(opens ? furthest : HUGE_VAL, 4 * length(tip))) return {{*met}, {}, false, 0};
   }
   if (!opens) return bridge(before, after, left);
-  Joint corners{{}, {}, !before.from.straight() || !after.from.straight()};
+  Joint corners{{}, {}, !before.from.straight() || !after.from.straight(), 0};
   if (!before.from.straight()) corners.points.push_back(before.foot_at_end(left));
   for (const Vec at : mitre(in, out, left, limit)) corners.points.push_back(corner + at);
   if (!after.from.straight()) corners.points.push_back(after.foot_at_start(left));
@@ -189,8 +203,8 @@ std::vector<Vec> mitre(Vec before, Vec after, double to_the_left, double limit) 
   return {to_the_left * left_of(before) + past_foot * before, to_the_left * left_of(after) - past_foot * after};
 }
 
-FarSide far_side(const Path& path, double to_the_left, double limit) {
-  return Chain(path, to_the_left, limit).build(path.edges().front().from);
+FarSide far_side(const Path& path, double to_the_left, double limit, Corner corner) {
+  return Chain(path, to_the_left, limit, corner).build(path.edges().front().from);
 }
 
 problem::Result<Path> parallel(const Path& path, units::Length to_the_left) {

@@ -1,7 +1,7 @@
 // Edges beside themselves, and the line beside a path: what `parallel` gives, and the far side of a band.
 #pragma once
 
-#include "geometry/outline.h"
+#include "geometry/offset.h"
 #include "geometry/private/carrier.h"
 
 namespace geometry {
@@ -24,6 +24,7 @@ struct Joint {
   std::vector<Vec> points;      // one at least
   std::vector<Origin> origins;  // of the pieces between them: a corner's own piece is the edge's before it
   bool bridged = false;         // the neighbours do not meet; a straight piece joins them
+  double bulge = 0;             // of the one piece of a rounded corner
 };
 
 double turning(Vec before, Vec after);         // signed angle from one direction to another
@@ -35,13 +36,14 @@ bool outside(const Beside& before, const Beside& after, double left);  // the co
 Joint joint_of_neighbours(const Beside& before, const Beside& after, double left, double limit);
 
 // Open or closed as the path is; empty when nothing is left. Outside corners whose tip lies further than limit x width
-// from their corner are cut off.
+// from their corner are cut off, or all are rounded.
 struct FarSide {
   Ring edges;
   Point end;
   bool bridged = false;
+  bool whole = true;  // no edge vanished
 };
-FarSide far_side(const Path& path, double to_the_left, double limit);
+FarSide far_side(const Path& path, double to_the_left, double limit, Corner corner = Corner::mitred);
 
 // What lies at an outside corner between the end of one moved edge and the start of the next, corner at (0, 0): the tip,
 // or the two points where it is cut off past the limit. Directions are unit vectors.

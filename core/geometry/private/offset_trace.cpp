@@ -197,14 +197,14 @@ void OffsetTrace::drop_noise(Runs& found) const {
 Joint OffsetTrace::joint(const Run& before, const Run& after) const {
   const Vec seen = after.start;
   const auto near = [&](Vec at) { return length(at - seen) <= 4 * close; };
-  if (before.kind == Kind::none || after.kind == Kind::none) return {{seen}, {}};
+  if (before.kind == Kind::none || after.kind == Kind::none) return {{seen}, {}, false, 0};
   if (before.kind == Kind::edge && after.kind == Kind::corner && before.edge == after.edge) {
     const Vec foot = edges_[before.edge].foot_at_end(left_);
-    if (near(foot)) return {{foot}, {}};
+    if (near(foot)) return {{foot}, {}, false, 0};
   }
   if (before.kind == Kind::corner && after.kind == Kind::edge && next_[before.edge] == after.edge) {
     const Vec foot = edges_[after.edge].foot_at_start(left_);
-    if (near(foot)) return {{foot}, {}};
+    if (near(foot)) return {{foot}, {}, false, 0};
   }
   if (before.kind == Kind::edge && after.kind == Kind::edge && next_[before.edge] == after.edge) {
     const Joint made = joint_of_neighbours(edges_[before.edge], edges_[after.edge], left_, limit_);
@@ -215,8 +215,8 @@ Joint OffsetTrace::joint(const Run& before, const Run& after) const {
   const Carrier b = carrier_of(after);
   const double angle = std::max(0.01, std::abs(cross(a.direction(seen), b.direction(seen))));
   const auto met = meeting(a, b, seen);
-  if (met && length(*met - seen) <= 4 * close / angle) return {{*met}, {}};
-  return {{seen}, {}};
+  if (met && length(*met - seen) <= 4 * close / angle) return {{*met}, {}, false, 0};
+  return {{seen}, {}, false, 0};
 }
 
 // How many runs from `from` on are the straight pieces of an outside corner: a cut past the limit, and the tangents of
@@ -267,7 +267,7 @@ OffsetTrace::Traced OffsetTrace::trace(const geos::Loop& loop) const {
     if (pieces == 0) continue;
     const std::size_t then = (i + pieces) % count;
     joints[i] = joint_of_neighbours(edges_[all[(i + count - 1) % count].edge], edges_[all[then].edge], left_, limit_);
-    joints[then] = {{joints[i].points.back()}, {}};
+    joints[then] = {{joints[i].points.back()}, {}, false, 0};
     for (std::size_t k = 0; k < pieces; ++k) done[(i + k) % count] = true;
   }
   Traced traced;
