@@ -38,9 +38,13 @@ struct Lattice {
   geometry::Vec from_frame(geometry::Vec q) const;  // steps from start
 };
 
-// Problems: pattern-unknown, unit-unknown, unit-missing (a size without a unit), unit-size (no length or width),
-// herringbone-misfit (trade.md A11c, with the range of joints that would fit), pattern-misfit (a unit that does not fill its cells: sizes of a
-// mixed pattern must be whole numbers of cells less one joint, within 1/64 in).
+// Problems: pattern-unknown, unit-unknown, unit-missing (a size without a unit), unit-size (no length or width, or under
+// 10 mm), herringbone-misfit (with the joints that would fit), pattern-misfit (a unit that does not fill its cells: sizes of
+// a mixed pattern must be whole numbers of cells less one joint, within 1/64 in).
+//
+// A herringbone needs room at the ends of its units too: with cell c = width + joint j the end gap is (2 width + 3 j -
+// length) / 2. A joint that is given fits if length = 2 width + j, or if that gap lies in the limits of the unit's kind,
+// under the greatest; where none is given the least joint that fits is taken.
 problem::Result<Lattice> lattice(const catalogue::Catalogue& catalogue, const plan::Laying& laying);
 
 }  // namespace takeoff::paving
