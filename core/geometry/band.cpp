@@ -53,16 +53,54 @@ std::optional<Region> direct(const Path& path, double left, double limit) {
   return shrinks ? clean({path.edges(), far.edges}) : clean({far.edges, path.edges()});
 }
 
+// As a region; what is thinner than a millimetre and no shape is nothing.
+problem::Result<Region> piece(std::vector<Ring> rings) {
+  if (rings.empty()) return Region{};
+  const double across = 2 * std::abs(signed_area(rings.front()).si()) / perimeter(rings.front()).si();
+  auto made = shape({std::move(rings.front())});
+  if (made) return std::move(made->region);
+  if (across > units::Length::millimetres(1).metres().si()) return std::unexpected(made.error());
+  return Region{};
+}
+
+// An inside corner sharper than a right angle: the square end of either strip reaches past the other edge.
+bool sharp(const Row& beside, std::size_t i) {
+  const Beside& before = beside.edges[i];
+  const Beside& after = beside.edges[(i + 1) % beside.edges.size()];
+  return dot(before.from.direction(1), after.from.direction(0)) < 0 && !outside(before, after, beside.left);
+}
+
+// Strips and corners, all of them together. What a strip has past a neighbour, on that one's other side, is nearer to
+// the neighbour than to its own edge, and so not on this side of the path.
 problem::Result<Region> united(const Path& path, double left, double limit) {
+  const Row beside = row(path, left);
+  const Row other_side = row(path, -left);
+  const std::size_t count = beside.edges.size();
   std::vector<Region> pieces;
-  for (Ring& ring : strips(row(path, left), Corner::mitred, limit)) {
-    const double across = 2 * std::abs(signed_area(ring).si()) / perimeter(ring).si();
-    auto made = shape({std::move(ring)});
-    if (made) {
-      pieces.push_back(std::move(made->region));
-    } else if (across > units::Length::millimetres(1).metres().si()) {
-      return std::unexpected(made.error());
+  for (std::size_t i = 0; i < count; ++i) {
+    auto own = piece(strip(beside, i));
+    if (!own) return own;
+    std::vector<Region> past;
+    const auto cut_by = [&](std::size_t j) -> std::optional<problem::Problem> {
+      auto cutter = piece(strip(other_side, j));
+      if (!cutter) return cutter.error();
+      past.push_back(std::move(*cutter));
+      return std::nullopt;
+    };
+    const std::size_t next = (i + 1) % count;
+    const std::size_t before = (i + count - 1) % count;
+    if ((path.closed() || i + 1 < count) && sharp(beside, i)) {
+      if (auto fault = cut_by(next)) return std::unexpected(*fault);
     }
+    if ((path.closed() || i > 0) && sharp(beside, before)) {
+      if (auto fault = cut_by(before)) return std::unexpected(*fault);
+    }
+    if (!past.empty()) own = subtract(*own, past);
+    if (!own) return own;
+    pieces.push_back(std::move(*own));
+    auto corner = piece(corner_piece(beside, i, Corner::mitred, limit));
+    if (!corner) return corner;
+    pieces.push_back(std::move(*corner));
   }
   return unite(pieces);
 }

@@ -30,10 +30,17 @@ geos::Geometry chords(const Region& region, Point origin, units::Length within) 
 
 geos::Geometry all_strips(const Region& region, Point origin, double out, Corner corner, double limit) {
   std::vector<geos::Patch> patches;
-  for (const Outline* outline : region.outlines()) {
-    for (const Ring& strip : strips(row(outline->edges(), origin, -out), corner, limit)) {
-      geos::Loop loop = flatten(strip, fine(out));
+  const auto add = [&](const std::vector<Ring>& rings) {
+    for (const Ring& ring : rings) {
+      geos::Loop loop = flatten(ring, fine(out));
       if (loop.size() >= 3) patches.push_back({std::move(loop), {}});
+    }
+  };
+  for (const Outline* outline : region.outlines()) {
+    const Row beside = row(outline->edges(), origin, -out);
+    for (std::size_t i = 0; i < beside.edges.size(); ++i) {
+      add(strip(beside, i));
+      add(corner_piece(beside, i, corner, limit));
     }
   }
   return geos::multipolygon(patches, origin);
@@ -44,13 +51,13 @@ geos::Geometry all_strips(const Region& region, Point origin, double out, Corner
 // shallow hollows that come in fine chords.
 problem::Result<geos::Geometry> widened(const Region& region, Point origin, double out, Corner corner, double limit) {
   const geos::Geometry beside = all_strips(region, origin, out, corner, limit);
-  const auto strip = geos::made(GEOSUnaryUnionPrec_r(geos::context(), beside.get(), 1), origin);
-  if (!strip) return std::unexpected(strip.error());
+  const auto united = geos::made(GEOSUnaryUnionPrec_r(geos::context(), beside.get(), 1), origin);
+  if (!united) return std::unexpected(united.error());
   geos::Geometry ground = chords(region, origin, fine(out));
   // Valid within the 0.5 mm of every overlay, a region may still cross itself by less at the tip of a needle.
   if (geos::fault_of(*ground)) ground.reset(GEOSMakeValid_r(geos::context(), ground.get()));
-  return geos::made(out > 0 ? GEOSUnionPrec_r(geos::context(), ground.get(), strip->get(), 1)
-                            : GEOSDifferencePrec_r(geos::context(), ground.get(), strip->get(), 1),
+  return geos::made(out > 0 ? GEOSUnionPrec_r(geos::context(), ground.get(), united->get(), 1)
+                            : GEOSDifferencePrec_r(geos::context(), ground.get(), united->get(), 1),
                     origin);
 }
 

@@ -6,31 +6,17 @@ namespace geometry {
 
 namespace {
 
-// The part of a straight-sided ring on one side of a line: left of `along` for a positive `side`, else right.
-Ring cut(const Ring& ring, Point on, Vec along, double side) {
-  Ring kept;
-  for (std::size_t i = 0; i < ring.size(); ++i) {
-    const Curve edge = curve(ring, i);
-    const double here = side * cross(along, edge.start - on);
-    const double there = side * cross(along, edge.end - on);
-    if (here >= 0) kept.push_back(ring[i]);
-    if ((here >= 0) == (there >= 0)) continue;
-    const Point at = moved(edge.start, (here / (here - there)) * edge.chord());
-    kept.push_back({at, 0, here >= 0 ? Origin{} : ring[i].origin});
-  }
-  return kept;
-}
-
 class Strips {
  public:
   Strips(const Row& row, Corner corner, double limit) : row_(row), corner_(corner), limit_(limit) {}
 
-  std::vector<Ring> all() {
-    const std::size_t count = row_.edges.size();
-    for (std::size_t i = 0; i < count; ++i) {
-      add_strip(i);
-      if (has_next(i)) add_corner(row_.edges[i], row_.edges[(i + 1) % count]);
-    }
+  std::vector<Ring> of_edge(std::size_t i) {
+    add_strip(i);
+    return std::move(made_);
+  }
+
+  std::vector<Ring> of_corner(std::size_t i) {
+    if (has_next(i)) add_corner(row_.edges[i], row_.edges[(i + 1) % row_.edges.size()]);
     return std::move(made_);
   }
 
@@ -78,36 +64,7 @@ class Strips {
     const Point far_start = grid(foot_at_start(i));
     const Point far_end = grid(foot_at_end(i));
     const double bulge = bulge_between(*edge.on, back(far_start), back(far_end), edge.from.sweep());
-    Ring strip{
-        {start, edge.from.bulge, edge.origin}, {end, 0, nobody}, {far_end, -bulge, edge.origin}, {far_start, 0, nobody}};
-    if (edge.from.straight()) strip = cut_at_sharp_corners(std::move(strip), i);
-    add(std::move(strip));
-  }
-
-  // At an inside corner sharper than a right angle the square end reaches past the other edge; what lies there has its
-  // nearest place on that edge, not on this one.
-  Ring cut_at_sharp_corners(Ring strip, std::size_t i) const {
-    const std::size_t count = row_.edges.size();
-    const Beside& edge = row_.edges[i];
-    const Beside& next = row_.edges[(i + 1) % count];
-    const Beside& before = row_.edges[(i + count - 1) % count];
-    // Only where the other edge crosses the whole strip: past its end, places may well be nearest to this edge.
-    const auto sharp = [&](const Beside& a, const Beside& b, const Beside& other) {
-      const Vec in = a.from.direction(1);
-      const Vec out = b.from.direction(0);
-      const double cosine = -dot(in, out);
-      if (cosine <= 0 || cosine > 1 - 1e-9 || !other.from.straight() || outside(a, b, row_.left)) return false;
-      const double sine = std::abs(cross(in, out));
-      return other.from.length() >= std::min(std::abs(row_.left) / sine, edge.from.length() / cosine);
-    };
-    const double side = row_.left > 0 ? 1 : -1;
-    if (has_next(i) && sharp(edge, next, next)) {
-      strip = cut(strip, grid(next.start), next.from.direction(0), side);
-    }
-    if (has_previous(i) && sharp(before, edge, before)) {
-      strip = cut(strip, grid(edge.start), before.from.direction(0), side);
-    }
-    return strip;
+    add({{start, edge.from.bulge, edge.origin}, {end, 0, nobody}, {far_end, -bulge, edge.origin}, {far_start, 0, nobody}});
   }
 
   void add_corner(const Beside& before, const Beside& after) {
@@ -166,6 +123,10 @@ Row row(const Path& path, double left) {
   return made;
 }
 
-std::vector<Ring> strips(const Row& row, Corner corner, double limit) { return Strips(row, corner, limit).all(); }
+std::vector<Ring> strip(const Row& row, std::size_t i) { return Strips(row, Corner::mitred, mitre_limit).of_edge(i); }
+
+std::vector<Ring> corner_piece(const Row& row, std::size_t i, Corner corner, double limit) {
+  return Strips(row, corner, limit).of_corner(i);
+}
 
 }  // namespace geometry
