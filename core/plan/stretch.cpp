@@ -16,7 +16,7 @@ namespace {
 
 constexpr double steps_per_metre = Length::steps_per_metre;
 const double widest_angle = std::cos(20 * std::numbers::pi / 180);  // facing edges run opposite within 20 degrees
-constexpr double squarely = 320;         // 1 mm: a facing place lies square to the edge, not past the other's end
+constexpr double dust = 0.01;            // steps: floating dust at an edge's end is not past it
 constexpr double same_line = 320;        // 1 mm: how near the far edge must be to the drawn face of a wall to be it
 constexpr double too_short = 50 * 320;   // 50 mm: a shorter stretch joins its longer side
 constexpr double finest = 32;            // 0.1 mm: how closely a change between two neighbours is found
@@ -34,12 +34,13 @@ struct Foot {
   Vec at;
   Vec direction;
   double share = 0;
+  double past = 0;  // how far past the curve's end the square foot would lie, along it
 };
 
 Foot foot_on(const Curve& curve, Vec point) {
   double share = 0;
   if (curve.straight()) {
-    share = std::clamp(dot(point, curve.chord()) / dot(curve.chord(), curve.chord()), 0.0, 1.0);
+    share = dot(point, curve.chord()) / dot(curve.chord(), curve.chord());
   } else {
     const Vec centre = curve.centre();
     const Vec from = -centre;
@@ -51,9 +52,11 @@ Foot foot_on(const Curve& curve, Vec point) {
     if (sweep < 0 && turn > 0) turn -= circle;
     share = turn / sweep;
     // Past the end: the nearer of the two ends, counted round the rest of the circle.
-    if (share > 1) share = (share - 1) < (circle / std::abs(sweep) - share) ? 1 : 0;
+    if (share > 1) share = (share - 1) < (circle / std::abs(sweep) - share) ? share : share - circle / std::abs(sweep);
   }
-  return {curve.at(share), curve.direction(share), share};
+  const double past = std::max({-share, share - 1, 0.0}) * curve.length();
+  share = std::clamp(share, 0.0, 1.0);
+  return {curve.at(share), curve.direction(share), share, past};
 }
 
 struct Facing {
@@ -109,7 +112,7 @@ class Facer {
       const Foot foot = foot_on(far.curve, at - shift);
       const Vec to = foot.at + shift - at;
       const double gap = length(to);
-      if (gap > static_cast<double>(reach_.steps()) || std::abs(dot(to, direction)) > squarely) continue;
+      if (gap > static_cast<double>(reach_.steps()) || foot.past > dust) continue;
       const double angle = dot(direction, foot.direction);
       if ((far.both_ways ? -std::abs(angle) : angle) > -widest_angle) continue;
       if (best.far < 0 || gap < best.gap - 1e-6) best = {static_cast<long>(f), gap};
