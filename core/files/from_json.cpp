@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "files/catalogue_fields.h"
+#include "problem/ensure.h"
 #include "units/number.h"
 #include "units/read_length.h"
 
@@ -71,6 +72,17 @@ bool Reading::refuse(Spot spot, std::string code, std::string text, std::string 
                              place_in(file, spot)};
   }
   return false;
+}
+
+problem::Problem Reading::told() const {
+  problem::ensure(fault.has_value(), "a reading that failed has a fault");
+  problem::Problem found = *fault;
+  for (std::string* words : {&found.text, &found.mend, &found.place.element}) {
+    for (char& letter : *words) {
+      if (static_cast<unsigned char>(letter) < 0x20 || letter == 0x7F) letter = '?';
+    }
+  }
+  return found;
 }
 
 bool check_id(const std::string& id, Spot spot, Reading& reading) {

@@ -23,6 +23,8 @@ struct Reading {
 
   // Keeps the first fault and gives false, so that a reader can say `return reading.refuse(...)`.
   bool refuse(Spot spot, std::string code, std::string text, std::string mend);
+  // The fault on one line: ids and words of the file that stand in it have their control characters replaced. There is one.
+  problem::Problem told() const;
 };
 
 // Each reads one value into what stands there already (its default) and gives false after a fault. Lengths are whole steps
@@ -41,7 +43,7 @@ bool read(const Value& value, catalogue::Pack& into, Reading& reading);
 bool read(const Value& value, plan::DrawnRing& into, Reading& reading);
 bool read(const Value& value, plan::DrawnLine& into, Reading& reading);
 
-// The id of an element: not empty and without control characters (codes id-empty, id-control).
+// An id: not empty and without control characters (codes id-empty, id-control).
 bool check_id(const std::string& id, Spot spot, Reading& reading);
 bool expect(const Value& value, Sort sort, Reading& reading);  // else a fault "json-type"
 bool unknown_field(const Value& object, std::size_t number, const std::string& known, Reading& reading);  // always false
@@ -147,6 +149,7 @@ bool read(const Value& value, std::map<std::string, T>& into, Reading& reading) 
     T entry{};
     if (!read(child, entry, reading)) return false;
     const std::string id = id_of(entry);
+    if (!check_id(id, child.spot, reading)) return false;
     if (!into.emplace(id, std::move(entry)).second) return doubled_id(child, id, reading);
   }
   return true;

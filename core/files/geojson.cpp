@@ -283,7 +283,7 @@ problem::Result<Import> import_geojson(std::string_view text, const std::string&
   Reading reading{.file = file, .fault = {}};
   Import made;
   made.job.catalogue = std::make_shared<const catalogue::Catalogue>();
-  if (!import(*tree, *metres_of(unit), *known, made, reading)) return std::unexpected(*reading.fault);
+  if (!import(*tree, *metres_of(unit), *known, made, reading)) return std::unexpected(reading.told());
   head(*tree, unit, file, made.job.heading);
   return made;
 }

@@ -79,8 +79,21 @@ bool refuse_entry(const problem::Problem& found, Spot spot, Reading& reading) {
   return false;
 }
 
+// Junctions are a list, because their order counts, but a choice of an edge names one by its id.
+bool check_junctions(const Value& list, Reading& reading) {
+  std::unordered_set<std::string> ids;
+  for (const Value& child : list.children) {
+    const std::string& id = child.find("id")->text;
+    if (!check_id(id, child.spot, reading)) return false;
+    if (!ids.insert(id).second) return doubled_id(child, id, reading);
+  }
+  return true;
+}
+
 bool read_catalogue(const Value& value, catalogue::Catalogue& into, Reading& reading) {
   if (!read(value, into, reading)) return false;
+  const Value* junctions = value.find("junctions");
+  if (junctions != nullptr && !check_junctions(*junctions, reading)) return false;
   for (const auto& [id, item] : into.items) {
     const auto checked = catalogue::check(*item);
     if (!checked) return refuse_entry(checked.error(), spot_of(value, "items", id), reading);
@@ -146,7 +159,7 @@ problem::Result<plan::Job> read_job(std::string_view text, const std::string& fi
   Reading reading{.file = file, .fault = {}};
   plan::Job job;
   if (expect(*tree, Sort::object, reading) && read_format(*tree, reading) && read_parts(*tree, job, reading)) return job;
-  return std::unexpected(*reading.fault);
+  return std::unexpected(reading.told());
 }
 
 }  // namespace files

@@ -79,6 +79,7 @@ catalogue::Catalogue catalogue() {
   fill_by_id(made.rates);
   fill_by_id(made.suppliers);
   fill(made.junctions);
+  for (std::size_t i = 0; i < made.junctions.size(); ++i) made.junctions[i].id = "junction-" + std::to_string(i);
   fill(made.hold_points);
   fill(made.cautions);
   fill(made.note);
