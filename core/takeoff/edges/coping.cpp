@@ -24,7 +24,9 @@ struct Kit {
   paving::RowRules rules;
 };
 
-bool same_section(const catalogue::Item& a, const catalogue::Item& b) { return a.width == b.width && a.height == b.height; }
+bool same_section(const catalogue::Item& a, const catalogue::Item& b) {
+  return a.width == b.width && a.height == b.height;
+}
 
 bool is_corner(const catalogue::Item& item, const std::string& which, const std::string& short_word) {
   const auto said = item.details.find("corner");
@@ -37,16 +39,21 @@ Kit kit(const plan::Job& job, const catalogue::Item& piece, const plan::Coping& 
   found.piece = &piece;
   for (const auto& [id, item] : job.catalogue->items) {
     if (item->kind != "coping" || !item->length || !item->width || item->height != piece.height) continue;
-    if (is_corner(*item, "inside", "in")) found.inside = found.inside ? found.inside : item.get();
-    else if (is_corner(*item, "outside", "out")) found.outside = found.outside ? found.outside : item.get();
-    else if (same_section(*item, piece) && item->number("nose_radius_mm")) found.radius.push_back(item.get());
+    if (is_corner(*item, "inside", "in"))
+      found.inside = found.inside ? found.inside : item.get();
+    else if (is_corner(*item, "outside", "out"))
+      found.outside = found.outside ? found.outside : item.get();
+    else if (same_section(*item, piece) && item->number("nose_radius_mm"))
+      found.radius.push_back(item.get());
   }
   const units::Length joint = coping.joint.value_or(piece.joint.value_or(none));
   found.rules.piece = piece.length->metres().si();
   found.rules.deep = piece.width->metres().si();
   found.rules.joint = joint.metres().si();
-  found.rules.joint_least = std::min(found.rules.joint, limit_inches(job, "coping-joint-width", Bound::least, 1.0 / 16));
-  found.rules.joint_greatest = std::max(found.rules.joint, limit_inches(job, "coping-joint-width", Bound::greatest, 3.0 / 8));
+  found.rules.joint_least =
+      std::min(found.rules.joint, limit_inches(job, "coping-joint-width", Bound::least, 1.0 / 16));
+  found.rules.joint_greatest =
+      std::max(found.rules.joint, limit_inches(job, "coping-joint-width", Bound::greatest, 3.0 / 8));
   found.rules.least_face = found.rules.piece * job.catalogue->number_limit("coping-near", 0.5);
   found.rules.flat_limit = limit_inches(job, "coping-flat", Bound::greatest, 1.0 / 8);
   return found;
@@ -80,7 +87,8 @@ std::vector<Way> all_ways(const Kit& kit, const TurnedRun& turned) {
   return found;
 }
 
-std::optional<Way> pick(const std::vector<Way>& found, const catalogue::Item* piece, bool curved, plan::Coping::Make make) {
+std::optional<Way> pick(const std::vector<Way>& found, const catalogue::Item* piece, bool curved,
+                        plan::Coping::Make make) {
   for (const Way& way : found) {
     const bool fits = !curved || (make == plan::Coping::Make::any       ? way.item == piece
                                   : make == plan::Coping::Make::uncut   ? way.make.how == How::uncut
@@ -127,13 +135,15 @@ Sides sides(const TurnedRun& turned) {
   return back_longer ? Sides{shorter, longer} : Sides{longer, shorter};
 }
 
-// A corner piece of leg c and width w takes c off the line that goes round the outside of the corner and c - w off the other.
+// A corner piece of leg c and width w takes c off the line that goes round the outside of the corner and c - w off the
+// other.
 void end_at_piece(Sides& run, double turn, double leg, double deep) {
   run.back -= turn > 0 ? leg : leg - deep;
   run.nose -= turn > 0 ? leg - deep : leg;
 }
 
-// What stands at a run's end: a corner piece if the catalogue has one that fits, else the mitre that the run already has.
+// What stands at a run's end: a corner piece if the catalogue has one that fits, else the mitre that the run already
+// has.
 const catalogue::Item* corner_item(const Kit& kit, double turn, bool both_straight) {
   if (turn == 0 || !both_straight || !square(turn)) return nullptr;
   return turn > 0 ? kit.inside : kit.outside;
@@ -167,7 +177,8 @@ void set_corners(const Kit& kit, std::vector<TurnedRun>& runs, const plan::Eleme
   }
   if (outside_missing == 0) return;
   share.problems.push_back(fault("coping-outside-corner",
-                                 std::to_string(outside_missing) + " corners where the deck stands out into the water need a " +
+                                 std::to_string(outside_missing) +
+                                     " corners where the deck stands out into the water need a " +
                                      "piece nosed on two edges, and the catalogue has none that fits",
                                  "add such a corner piece, or round the corner", of));
 }
@@ -198,7 +209,6 @@ void lay_run(const plan::Job& job, const Kit& kit, const plan::Coping& coping, c
   row.pieces[way->item].push_back(term(name + ", " + words(*way), way->make.pieces, units::piece, of));
   row.cut += way->make.cut;
 }
-
 
 problem::Result<geometry::Path> beside(const geometry::Path& water, units::Length to_the_land) {
   return geometry::parallel(water, -to_the_land);
@@ -238,20 +248,22 @@ void add_pieces(const plan::Job& job, const Kit& kit, Row& row, const plan::Elem
   for (const auto& [id, item] : in_order) {
     const Working count = Working::sum(std::move(row.pieces[item])).named("pieces, run by run");
     all += count.amount().value;
-    share.lines.push_back({Stage::coping, id, "coping, preliminary until the water's edge is measured as built", {of}, count, {},
-                           false});
+    share.lines.push_back(
+        {Stage::coping, id, "coping, preliminary until the water's edge is measured as built", {of}, count, {}, false});
     if (item->mass_kg.value_or(0) > 23) share.facts.push_back("heavy-unit");
   }
   share.measures.put("coping_units", all);
   share.measures.put("coping_cut", row.cut);
   if (row.cut > 0) share.facts.push_back("cuts");
   // What a count by length alone would give, rounded once: beside the runs as a cross-check.
-  share.measures.put("coping_units_by_length", std::ceil(row.by_longer_line / (kit.rules.piece + kit.rules.joint) - 1e-9));
+  share.measures.put("coping_units_by_length",
+                     std::ceil(row.by_longer_line / (kit.rules.piece + kit.rules.joint) - 1e-9));
   std::string said;
   for (const std::string& way : row.ways) said += (said.empty() ? "" : "; ") + way;
   if (!said.empty()) {
     share.problems.push_back(notice("coping-ways", "the coping can be made so: " + said,
-                                    "choose uncut, tapered or radius for the curves, or leave it at the least cutting", of));
+                                    "choose uncut, tapered or radius for the curves, or leave it at the least cutting",
+                                    of));
   }
   add_task(job, "coping-straight", Stage::coping, "coping, straight", of,
            term("back line, straight", row.back_parts.straight, units::metre, of), share);
@@ -265,7 +277,8 @@ void add_mortar(const plan::Job& job, const Kit& kit, const plan::Coping& coping
   for (const auto& [id, build_up] : job.catalogue->build_ups) {
     if (build_up.use != "pool") continue;
     for (const catalogue::Layer& layer : build_up.layers) {
-      if (layer.role != "mortar" || !layer.thickness || !wanted(job, layer.item, "the coping's bed", of, share)) continue;
+      if (layer.role != "mortar" || !layer.thickness || !wanted(job, layer.item, "the coping's bed", of, share))
+        continue;
       const auto metres = [&](const std::string& name, units::Length value, const std::string& from) {
         return term(name, value.metres().si(), units::metre, from);
       };
@@ -274,10 +287,11 @@ void add_mortar(const plan::Job& job, const Kit& kit, const plan::Coping& coping
                             metres("thickness of the bed", *layer.thickness, id + "/mortar"),
                             term("middle line of the bearing", row.bearing_middle, units::metre, of)})};
       if (kit.piece->height && kit.rules.joint > 0) {
-        parts.push_back(Working::product({term("joints, one a piece", units_laid, units::piece, of),
-                                          term("joint", kit.rules.joint, units::metre, of),
-                                          metres("width of the piece", *kit.piece->width, kit.piece->id + "/width"),
-                                          metres("height of the piece", *kit.piece->height, kit.piece->id + "/height")}));
+        parts.push_back(
+            Working::product({term("joints, one a piece", units_laid, units::piece, of),
+                              term("joint", kit.rules.joint, units::metre, of),
+                              metres("width of the piece", *kit.piece->width, kit.piece->id + "/width"),
+                              metres("height of the piece", *kit.piece->height, kit.piece->id + "/height")}));
       }
       const Working volume = Working::sum(std::move(parts)).named("bed and joints of the coping");
       share.measures.put("coping_mortar_m3", volume.amount().value);
@@ -285,21 +299,25 @@ void add_mortar(const plan::Job& job, const Kit& kit, const plan::Coping& coping
       return;
     }
   }
-  share.problems.push_back(notice("coping-bed", "no mortar is listed for the coping: no build-up for pools has a layer of mortar",
+  share.problems.push_back(notice("coping-bed",
+                                  "no mortar is listed for the coping: no build-up for pools has a layer of mortar",
                                   "add one to the catalogue if the coping is bedded in mortar", of));
 }
 
-void check_bearing(const plan::Job& job, const plan::Pool& pool, units::Length bearing, const plan::ElementId& of, Share& share) {
+void check_bearing(const plan::Job& job, const plan::Pool& pool, units::Length bearing, const plan::ElementId& of,
+                   Share& share) {
   if (bearing < pool.shell) {
     share.problems.push_back(fault("coping-bearing",
                                    "the coping bears on " + shown(job, bearing.metres().si()) + " of a wall " +
-                                       shown(job, pool.shell.metres().si()) + " thick, so the paving would stand on the shell",
+                                       shown(job, pool.shell.metres().si()) +
+                                       " thick, so the paving would stand on the shell",
                                    "take a wider coping or less overhang, or cut the wall's top back", of));
   } else if (pool.collar && bearing < pool.collar->width) {
-    share.problems.push_back(notice("coping-on-collar",
-                                    "the paving's first " + shown(job, (pool.collar->width - bearing).metres().si()) +
-                                        " behind the coping stand on the collar",
-                                    "keep the joint full depth and the bedding under the first units at its full thickness", of));
+    share.problems.push_back(
+        notice("coping-on-collar",
+               "the paving's first " + shown(job, (pool.collar->width - bearing).metres().si()) +
+                   " behind the coping stand on the collar",
+               "keep the joint full depth and the bedding under the first units at its full thickness", of));
   }
 }
 
@@ -310,7 +328,8 @@ Share coping_row(const plan::Job& job, const plan::Ground& ground, const plan::P
   const catalogue::Item* piece = wanted(job, coping.item, "the coping", id, share);
   if (!piece) return share;
   if (!piece->length || !piece->width || *piece->width <= coping.overhang || coping.overhang < none) {
-    share.problems.push_back(fault("coping-size", "the coping " + piece->id + " has no length, or is no wider than its overhang",
+    share.problems.push_back(fault("coping-size",
+                                   "the coping " + piece->id + " has no length, or is no wider than its overhang",
                                    "enter its sizes, or a smaller overhang", id));
     return share;
   }
@@ -329,13 +348,16 @@ Share coping_row(const plan::Job& job, const plan::Ground& ground, const plan::P
   share.measures.put("coping_length_m", std::max(row.nose, row.back));
   const auto inner = geometry::offset(ground.drawn, -coping.overhang, geometry::Corner::mitred);
   const auto outer = geometry::offset(ground.drawn, *piece->width - coping.overhang, geometry::Corner::mitred);
-  if (inner && outer) share.measures.put("coping_area_m2", outer->area().si() - inner->area().si());
-  else share.problems.push_back(problem::in_element(inner ? outer.error() : inner.error(), id));
+  if (inner && outer)
+    share.measures.put("coping_area_m2", outer->area().si() - inner->area().si());
+  else
+    share.problems.push_back(problem::in_element(inner ? outer.error() : inner.error(), id));
   add_pieces(job, found, row, id, share);
   add_mortar(job, found, coping, row, share.measures.get("coping_units").value_or(0), id, share);
   if (!pool.as_built) {
-    share.problems.push_back(notice("coping-preliminary", "the coping is preliminary until the water's edge is measured as built",
-                                    "measure the water's edge again once the shell is set, before the coping is ordered", id));
+    share.problems.push_back(
+        notice("coping-preliminary", "the coping is preliminary until the water's edge is measured as built",
+               "measure the water's edge again once the shell is set, before the coping is ordered", id));
   }
   return share;
 }
@@ -351,8 +373,8 @@ Share coping(const plan::Job& job, const plan::Site&, const plan::Ground& ground
   if (pool->coping) {
     share.add(coping_row(job, ground, *pool));
   } else {
-    share.problems.push_back(notice("pool-no-coping", "the pool has no coping", "choose one if it is to have one",
-                                    ground.element->id));
+    share.problems.push_back(
+        notice("pool-no-coping", "the pool has no coping", "choose one if it is to have one", ground.element->id));
   }
   if (pool->surround) share.add(surround(job, ground, *pool));
   if (pool->collar) share.add(collar(job, ground, *pool));

@@ -39,9 +39,10 @@ const catalogue::Item* field_unit(const plan::Job& job, const plan::Laying& layi
 Joints field_joints(const plan::Job& job, const paving::LaidArea& area, const catalogue::Item& unit) {
   const plan::ElementId& id = area.ground->element->id;
   const plan::Laying& laying = *paved(area).laying;
-  const Working share = Working::difference(term("field", area.layout->region_area / steps_squared, units::square_metre, id),
-                                            term("units laid in it", area.layout->unit_area / steps_squared, units::square_metre, id))
-                            .named("joints of the field");
+  const Working share =
+      Working::difference(term("field", area.layout->region_area / steps_squared, units::square_metre, id),
+                          term("units laid in it", area.layout->unit_area / steps_squared, units::square_metre, id))
+          .named("joints of the field");
   Joints joints{"field", share, fill_depth(job, paved(area), unit), 0, 0};
   std::vector<units::Length> widths;
   if (laying.joint) widths.push_back(*laying.joint);
@@ -92,13 +93,15 @@ std::vector<Joints> all_joints(const plan::Job& job, const paving::LaidArea& are
 Working depth_of(const plan::PavedArea& area, std::size_t which, const Working& whole) {
   Working left = whole;
   for (std::size_t i = 0; i < which; ++i) {
-    const Working own = term("depth of " + area.joint_fill[i].item, area.joint_fill[i].depth.value_or(none).metres().si(),
-                             units::metre, area.joint_fill[i].item);
+    const Working own =
+        term("depth of " + area.joint_fill[i].item, area.joint_fill[i].depth.value_or(none).metres().si(), units::metre,
+             area.joint_fill[i].item);
     left = Working::difference(left, Working::least({own, left}));
   }
   if (which + 1 == area.joint_fill.size()) return left;
   return Working::least({term("depth", area.joint_fill[which].depth.value_or(none).metres().si(), units::metre,
-                              area.joint_fill[which].item), left});
+                              area.joint_fill[which].item),
+                         left});
 }
 
 void check_joints(const plan::Job& job, const catalogue::Item& filler, const std::vector<Joints>& joints, double depth,
@@ -138,14 +141,17 @@ void add_filler(const plan::Job& job, const plan::PavedArea& area, std::size_t w
   const Working volume = Working::sum(std::move(volumes)).named("volume of the joints");
   share.measures.put("joint_fill_m3:" + filler->id, volume.amount().value);
   check_joints(job, *filler, joints, least_depth, of, share);
-  const auto density = filler->number("loose_density_kg_m3") ? filler->number("loose_density_kg_m3") : filler->density_kg_m3;
+  const auto density =
+      filler->number("loose_density_kg_m3") ? filler->number("loose_density_kg_m3") : filler->density_kg_m3;
   if (!density && !filler->number("volume_l")) {
-    share.problems.push_back(fault("density-missing", "the filler " + filler->id + " has neither a loose density nor a volume a bag",
+    share.problems.push_back(fault("density-missing",
+                                   "the filler " + filler->id + " has neither a loose density nor a volume a bag",
                                    "enter one in the catalogue", of));
     return;
   }
-  Working amount = density ? Working::product({volume, term("loose density", *density, units::kilogram_per_cubic_metre, filler->id)})
-                           : volume;
+  Working amount =
+      density ? Working::product({volume, term("loose density", *density, units::kilogram_per_cubic_metre, filler->id)})
+              : volume;
   share.lines.push_back({Stage::joints, filler->id, "joint fill", {of}, std::move(amount), {}, false});
 }
 
@@ -190,8 +196,9 @@ void put_volumes(const std::vector<Joints>& joints, Share& share) {
 
 Working fill_depth(const plan::Job& job, const plan::PavedArea& area, const catalogue::Item& unit) {
   const units::Length low = job.catalogue->length_limit("joint-fill-low", units::Length::inch_64ths(8));
-  Working depth = Working::difference(term("height of the unit", unit.height->metres().si(), units::metre, unit.id + "/height"),
-                                      term("kept below the top", low.metres().si(), units::metre, "joint-fill-low"));
+  Working depth =
+      Working::difference(term("height of the unit", unit.height->metres().si(), units::metre, unit.id + "/height"),
+                          term("kept below the top", low.metres().si(), units::metre, "joint-fill-low"));
   const catalogue::BuildUp* build_up = job.catalogue->build_up(area.build_up);
   if (!build_up || bound(job, area)) return depth.named("depth of the fill");
   for (const catalogue::Layer& layer : build_up->layers) {
@@ -214,15 +221,17 @@ Share joint_fill(const plan::Job& job, const paving::LaidArea& area, double gaps
   if (joints.empty()) return share;
   put_volumes(joints, share);
   if (std::ranges::any_of(joints, [](const Joints& one) { return one.depth.amount().value <= 0; })) {
-    share.problems.push_back(fault("joint-fill-depth", "the units are too thin for any joint fill above what the bedding fills",
+    share.problems.push_back(fault("joint-fill-depth",
+                                   "the units are too thin for any joint fill above what the bedding fills",
                                    "choose thicker units, or smaller limits joint-fill-low and bed-rise-sand", id));
     return share;
   }
   if (what.joint_fill.empty()) {
     const double volume = share.measures.get("joint_fill_m3").value_or(0);
     if (volume > 1e-6) {
-      share.problems.push_back(fault("joint-fill-missing", "no joint fill is chosen for " + units::show_number(volume * 1000, 1) + " l of joints",
-                                     "choose a filler", id));
+      share.problems.push_back(fault(
+          "joint-fill-missing", "no joint fill is chosen for " + units::show_number(volume * 1000, 1) + " l of joints",
+          "choose a filler", id));
     }
     return share;
   }

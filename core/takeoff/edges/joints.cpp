@@ -95,7 +95,8 @@ Working length_working(const Built& one, const plan::ElementId& of) {
   std::vector<Working> parts;
   for (const plan::Along& chain : one.chains) {
     const plan::ElementId& other = chain.stretches.front().other;
-    parts.push_back(term("along " + (other.empty() ? plan::word(one.meets) : other), chain.path.length().si(), units::metre, of));
+    parts.push_back(
+        term("along " + (other.empty() ? plan::word(one.meets) : other), chain.path.length().si(), units::metre, of));
   }
   return Working::sum(std::move(parts));
 }
@@ -108,7 +109,8 @@ void add_isolation(const plan::Job& job, const Built& one, const plan::ElementId
     if (!strip && item->kind == "filler-strip" && one.row->joint && item->height == one.row->joint) strip = item.get();
   }
   if (!strip) {
-    share.problems.push_back(notice("isolation-strip", "the catalogue has no strip as thick as the joint at the building",
+    share.problems.push_back(notice("isolation-strip",
+                                    "the catalogue has no strip as thick as the joint at the building",
                                     "add one, or name it in the junction table", of));
     return;
   }
@@ -124,12 +126,18 @@ void add_gap(const plan::Job& job, const plan::PavedArea& area, const catalogue:
   const catalogue::Item* unit = nullptr;
   if (area.laying && !area.laying->units.empty()) unit = job.catalogue->item(area.laying->units.begin()->second);
   if (!density || !unit || !unit->height || !one.row->joint) return;
-  const Working volume = Working::product({length_working(one, of), term("gap", one.row->joint->metres().si(), units::metre, one.row->id),
-                                           fill_depth(job, area, *unit)});
+  const Working volume =
+      Working::product({length_working(one, of), term("gap", one.row->joint->metres().si(), units::metre, one.row->id),
+                        fill_depth(job, area, *unit)});
   share.measures.put("gap_fill_m3", volume.amount().value);
-  share.lines.push_back({Stage::joints, filler.id, "gap: " + one.row->name.en, {of},
-                         Working::product({volume, term("loose density", *density, units::kilogram_per_cubic_metre, filler.id)}),
-                         {}, true});
+  share.lines.push_back(
+      {Stage::joints,
+       filler.id,
+       "gap: " + one.row->name.en,
+       {of},
+       Working::product({volume, term("loose density", *density, units::kilogram_per_cubic_metre, filler.id)}),
+       {},
+       true});
 }
 
 // Edging that the table puts where nothing was drawn.
@@ -140,20 +148,24 @@ void add_edge(const plan::Job& job, const Built& one, const plan::ElementId& of,
   std::vector<geometry::Path> paths;
   for (const plan::Along& chain : one.chains) paths.push_back(chain.path);
   if (item->kind == "restraint") {
-    share.add(edging(job, paths, {item->id, spikes_of(one.row->other), "edge restraint at " + plan::word(one.meets)}, of));
+    share.add(
+        edging(job, paths, {item->id, spikes_of(one.row->other), "edge restraint at " + plan::word(one.meets)}, of));
     return;
   }
   if (item->kind != "edging-unit" || !item->length) return;
   std::vector<Working> counts;
   for (const geometry::Path& path : paths) {
-    counts.push_back(Working::up(Working::quotient(
-        term("along " + plan::word(one.meets), path.length().si(), units::metre, of),
-        term("module", (*item->length + item->joint.value_or(units::Length())).metres().si(), units::metre, item->id))));
+    counts.push_back(Working::up(
+        Working::quotient(term("along " + plan::word(one.meets), path.length().si(), units::metre, of),
+                          term("module", (*item->length + item->joint.value_or(units::Length())).metres().si(),
+                               units::metre, item->id))));
   }
-  share.lines.push_back({Stage::joints, item->id, "edging at " + plan::word(one.meets), {of}, Working::sum(std::move(counts)), {}, true});
+  share.lines.push_back(
+      {Stage::joints, item->id, "edging at " + plan::word(one.meets), {of}, Working::sum(std::move(counts)), {}, true});
 }
 
-void add_filler_strip(const plan::Job& job, const plan::PavedArea& area, const Built& one, const plan::ElementId& of, Share& share) {
+void add_filler_strip(const plan::Job& job, const plan::PavedArea& area, const Built& one, const plan::ElementId& of,
+                      Share& share) {
   const std::string& id = one.row->filler;
   if (id.empty() || id == "area") return;
   const catalogue::Item* filler = wanted(job, id, one.row->name.en, of, share);
@@ -161,10 +173,12 @@ void add_filler_strip(const plan::Job& job, const plan::PavedArea& area, const B
   if (filler->kind != "fabric") return add_gap(job, area, *filler, one, of, share);
   share.measures.put("fabric_strip_m", length_of(one));
   share.facts.push_back("fabric");
-  share.lines.push_back({Stage::base, filler->id, "fabric upright between the bases", {of}, length_working(one, of), {}, false});
+  share.lines.push_back(
+      {Stage::base, filler->id, "fabric upright between the bases", {of}, length_working(one, of), {}, false});
 }
 
-void add_row(const plan::Job& job, const plan::PavedArea& area, const Built& one, const plan::ElementId& of, Share& share) {
+void add_row(const plan::Job& job, const plan::PavedArea& area, const Built& one, const plan::ElementId& of,
+             Share& share) {
   if (one.meets == plan::Meets::building) add_isolation(job, one, of, share);
   if (sealed(job, area, *one.row)) {
     share.add(sealed_joint(job, *one.row, one.chains, of));
@@ -174,15 +188,16 @@ void add_row(const plan::Job& job, const plan::PavedArea& area, const Built& one
   add_edge(job, one, of, share);
 }
 
-// m2 of joints that the table fills with the area's own filler and that lie outside the field and the borders. Whether they do
-// is seen from the ground that is left over: where the units stand against the edge there is none.
+// m2 of joints that the table fills with the area's own filler and that lie outside the field and the borders. Whether
+// they do is seen from the ground that is left over: where the units stand against the edge there is none.
 double gap_area(const plan::Job& job, const paving::LaidArea& area, const std::vector<Built>& rows) {
   double own = 0;
   double others = 0;
   for (const Built& one : rows) {
     const double strip = length_of(one) * one.row->joint.value_or(units::Length()).metres().si();
-    const bool by_area = one.row->filler == "area" || (!one.row->sealant.empty() && !sealed(job, std::get<plan::PavedArea>(
-                             area.ground->element->kind), *one.row));
+    const bool by_area =
+        one.row->filler == "area" ||
+        (!one.row->sealant.empty() && !sealed(job, std::get<plan::PavedArea>(area.ground->element->kind), *one.row));
     (by_area ? own : others) += strip;
   }
   double left_over = area.ground->net.area().si() - area.field.area().si() - others;

@@ -7,7 +7,9 @@ namespace takeoff::edges {
 
 namespace {
 
-bool speaks_of(const std::string& condition, std::string_view words) { return condition.find(words) != std::string::npos; }
+bool speaks_of(const std::string& condition, std::string_view words) {
+  return condition.find(words) != std::string::npos;
+}
 
 const plan::PavedArea* paved(const plan::Element* element) {
   return element ? std::get_if<plan::PavedArea>(&element->kind) : nullptr;
@@ -26,7 +28,8 @@ std::string side(plan::Meets meets) {
 enum class Fit { no, general, special };
 Fit fit_if(bool holds) { return holds ? Fit::special : Fit::no; }
 
-Fit fit(const plan::Job& job, const plan::PavedArea& area, const plan::Stretch& stretch, const catalogue::Junction& row) {
+Fit fit(const plan::Job& job, const plan::PavedArea& area, const plan::Stretch& stretch,
+        const catalogue::Junction& row) {
   if (row.side_a != "paving" || row.side_b != side(stretch.meets)) return Fit::no;
   const std::string& condition = row.condition;
   if (speaks_of(condition, "different level")) return Fit::no;  // pavings share one level until levels are drawn
@@ -49,8 +52,8 @@ Fit fit(const plan::Job& job, const plan::PavedArea& area, const plan::Stretch& 
 bool has_role(const plan::Job& job, const plan::PavedArea& area, std::initializer_list<std::string_view> roles) {
   const catalogue::BuildUp* build_up = job.catalogue->build_up(area.build_up);
   return build_up && std::ranges::any_of(build_up->layers, [&](const catalogue::Layer& layer) {
-    return std::ranges::find(roles, std::string_view(layer.role)) != roles.end();
-  });
+           return std::ranges::find(roles, std::string_view(layer.role)) != roles.end();
+         });
 }
 
 }  // namespace
@@ -68,7 +71,8 @@ bool open_base(const plan::Job& job, const plan::PavedArea& area) {
 
 bool bound(const plan::Job& job, const plan::PavedArea& area) { return has_role(job, area, {"mortar", "slab"}); }
 
-const catalogue::Junction* junction_for(const plan::Job& job, const plan::Ground& ground, const plan::Stretch& stretch) {
+const catalogue::Junction* junction_for(const plan::Job& job, const plan::Ground& ground,
+                                        const plan::Stretch& stretch) {
   const plan::PavedArea* area = paved(ground.element.get());
   if (!area) return nullptr;
   const auto& table = job.catalogue->junctions;

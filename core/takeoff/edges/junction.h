@@ -11,10 +11,10 @@ bool open_base(const plan::Job& job, const plan::PavedArea& area);
 // Units bound on concrete: the build-up holds mortar or a slab.
 bool bound(const plan::Job& job, const plan::PavedArea& area);
 
-// The row of the table that holds for a stretch of a paved area, nullptr where none does (nothing is built there, the ground
-// is no paved area, or the person said "none" for that edge of the drawing). A person's choice for an edge goes before the
-// table. Of the rows that fit, one whose condition speaks of this case (open base, dense base, bound deck, open base meets
-// dense base, pillar, inlet, planter) goes before a general one; then the order of the table decides.
+// The row of the table that holds for a stretch of a paved area, nullptr where none does (nothing is built there, the
+// ground is no paved area, or the person said "none" for that edge of the drawing). A person's choice for an edge goes
+// before the table. Of the rows that fit, one whose condition speaks of this case (open base, dense base, bound deck,
+// open base meets dense base, pillar, inlet, planter) goes before a general one; then the order of the table decides.
 const catalogue::Junction* junction_for(const plan::Job& job, const plan::Ground& ground, const plan::Stretch& stretch);
 
 }  // namespace takeoff::edges

@@ -29,7 +29,8 @@ paving::RowRules rules_of(const plan::Job& job, const catalogue::Item& unit) {
   rules.joint = unit.joint ? unit.joint->metres().si() : 0;
   rules.joint_least = std::min(rules.joint, limit_inches(job, "coping-joint-width", Bound::least, 1.0 / 16));
   rules.joint_greatest = limit_inches(job, "border-curve", Bound::greatest, 3.0 / 8);
-  // A kerb is seen from further off than a nose at the water, so its chords may lie further off the arc (common practice).
+  // A kerb is seen from further off than a nose at the water, so its chords may lie further off the arc (common
+  // practice).
   rules.flat_limit = limit_inches(job, "kerb-flat", Bound::greatest, 1.0 / 4);
   if (const auto radius = unit.length_of("outer_radius_mm")) {
     const double turn = unit.number("turn_deg").value_or(0) * std::numbers::pi / 180;
@@ -51,8 +52,8 @@ std::string run_name(const plan::Job& job, const paving::RowRun& run, std::size_
 }
 
 // Straights are whole units from one end with a cut to fit: each run rounded up by itself.
-std::pair<Working, int> straight_units(const paving::RowRun& run, const paving::RowRules& rules, const std::string& name,
-                                       const plan::ElementId& of) {
+std::pair<Working, int> straight_units(const paving::RowRun& run, const paving::RowRules& rules,
+                                       const std::string& name, const plan::ElementId& of) {
   const Working count = Working::up(Working::quotient(term(name, run.far_length, units::metre, of),
                                                       term("module", rules.piece + rules.joint, units::metre)));
   const double whole = run.far_length / (rules.piece + rules.joint);
@@ -85,8 +86,8 @@ std::optional<Pieces> pieces(const plan::Job& job, const paving::RowRun& run, co
   return Pieces{term(name + how, make.pieces, units::piece, of), make.cut};
 }
 
-// Units of a straight run are whole from its start, those of a curve lie evenly; where one run goes on into the next without a
-// corner there is a head joint too.
+// Units of a straight run are whole from its start, those of a curve lie evenly; where one run goes on into the next
+// without a corner there is a head joint too.
 void add_joints(KerbStretch& stretch, double run_length, double step, bool goes_on) {
   for (int k = 1; k * step < run_length - 1e-6; ++k) stretch.joints.push_back(stretch.length + k * step);
   stretch.length += run_length;
@@ -111,7 +112,8 @@ Laid lay(const plan::Job& job, const plan::EdgeRun& run, const geometry::Path& p
     const std::string name = run_name(job, row, i);
     const std::optional<Pieces> count = own->length && own->width ? pieces(job, row, *own, name, of) : std::nullopt;
     if (!count) {
-      share.problems.push_back(fault("kerb-curve", name + " can't be made of " + own->id + " uncut, tapered or as it comes",
+      share.problems.push_back(fault("kerb-curve",
+                                     name + " can't be made of " + own->id + " uncut, tapered or as it comes",
                                      "choose shorter units or radius units for curves", of));
     } else {
       laid.units[own->id].push_back(count->count);
@@ -131,9 +133,9 @@ void add_footing(const plan::Job& job, const plan::EdgeRun& run, const geometry:
                  double width, const plan::ElementId& of, Share& share) {
   const plan::Footing& footing = *run.footing;
   if (!wanted(job, footing.concrete, "the kerb's footing", of, share)) return;
-  std::vector<Working> parts{Working::product(
-      {term("centre line", centre_length, units::metre, of), term("width", footing.width.metres().si(), units::metre, of),
-       term("thickness", footing.thickness.metres().si(), units::metre, of)})};
+  std::vector<Working> parts{Working::product({term("centre line", centre_length, units::metre, of),
+                                               term("width", footing.width.metres().si(), units::metre, of),
+                                               term("thickness", footing.thickness.metres().si(), units::metre, of)})};
   const double ledge = (footing.width.metres().si() - width) / 2;
   const double haunch = footing.haunch.metres().si();
   if (haunch > 0 && ledge > 0) {
@@ -178,7 +180,8 @@ Share kerb(const plan::Job& job, const plan::Site&, const plan::Ground& ground) 
   const catalogue::Item* unit = wanted(job, run->item, "the kerb", id, share);
   if (!unit) return share;
   if (!unit->length || !unit->width) {
-    share.problems.push_back(fault("kerb-size", "the item " + unit->id + " has no length and width, so the kerb can't be counted",
+    share.problems.push_back(fault("kerb-size",
+                                   "the item " + unit->id + " has no length and width, so the kerb can't be counted",
                                    "enter its sizes in the catalogue", id));
     return share;
   }

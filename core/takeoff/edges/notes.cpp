@@ -12,7 +12,8 @@ namespace {
 const catalogue::Rate* rate_or_notice(const plan::Job& job, const catalogue::Id& id, const plan::ElementId& element,
                                       Share& share) {
   if (const catalogue::Rate* rate = job.catalogue->rate(id)) return rate;
-  share.problems.push_back(notice("rate-missing", "the catalogue has no rate " + id + ", so these hours are not counted",
+  share.problems.push_back(notice("rate-missing",
+                                  "the catalogue has no rate " + id + ", so these hours are not counted",
                                   "add the rate to the job's catalogue", element));
   return nullptr;
 }
@@ -32,10 +33,10 @@ const catalogue::Item* wanted(const plan::Job& job, const catalogue::Id& id, con
                               const plan::ElementId& element, Share& share) {
   const catalogue::Item* item = id.empty() ? nullptr : job.catalogue->item(id);
   if (!item) {
-    share.problems.push_back(id.empty()
-                                 ? fault("item-missing", "no item is chosen for " + use, "choose one", element)
-                                 : fault("item-missing", "the item " + id + ", chosen for " + use + ", is not in the catalogue",
-                                         "choose another item or add it", element));
+    share.problems.push_back(id.empty() ? fault("item-missing", "no item is chosen for " + use, "choose one", element)
+                                        : fault("item-missing",
+                                                "the item " + id + ", chosen for " + use + ", is not in the catalogue",
+                                                "choose another item or add it", element));
   }
   return item;
 }
@@ -48,8 +49,8 @@ void add_task(const plan::Job& job, const catalogue::Id& rate, Stage stage, cons
   if (work.straight.amount().value > 0) share.tasks.push_back({stage, rate, text, {element}, work.straight, 1, {}});
   if (work.curved.amount().value <= 0) return;
   const std::optional<double> factor = curve_factor(*found);
-  share.tasks.push_back({stage, rate, text + ", on curves", {element}, work.curved, factor.value_or(1),
-                         factor ? "curves" : ""});
+  share.tasks.push_back(
+      {stage, rate, text + ", on curves", {element}, work.curved, factor.value_or(1), factor ? "curves" : ""});
 }
 
 void add_task(const plan::Job& job, const catalogue::Id& rate, Stage stage, const std::string& text,
@@ -68,8 +69,7 @@ double limit_inches(const plan::Job& job, const catalogue::Id& id, Bound bound, 
 }
 
 std::string shown(const plan::Job& job, double metres) {
-  return units::show_length(units::Length::nearest(units::Metres(metres)),
-                            job.heading.units);
+  return units::show_length(units::Length::nearest(units::Metres(metres)), job.heading.units);
 }
 
 }  // namespace takeoff::edges

@@ -26,8 +26,9 @@ inline problem::Problem fault(std::string code, std::string text, std::string me
 const catalogue::Item* wanted(const plan::Job& job, const catalogue::Id& id, const std::string& use,
                               const plan::ElementId& element, Share& share);
 
-// Metres of work at the catalogue's rate, straight and curved apart: a rate whose condition reads "curves x 1.4" takes that
-// factor on its curves. Nothing where the length is 0; a notice "rate-missing" where the catalogue has no such rate.
+// Metres of work at the catalogue's rate, straight and curved apart: a rate whose condition reads "curves x 1.4" takes
+// that factor on its curves. Nothing where the length is 0; a notice "rate-missing" where the catalogue has no such
+// rate.
 struct RunOfWork {
   Working straight;
   Working curved;

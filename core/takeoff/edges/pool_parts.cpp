@@ -43,9 +43,9 @@ void add_bars(const plan::Job& job, const plan::Ground& pool, const plan::Collar
   if (!bar) return;
   const units::Length lap = job.catalogue->length_limit("bar-lap", units::Length::inches(20));
   if (!bar->length || *bar->length <= lap) {
-    share.problems.push_back(fault("bar-length", "the bar " + bar->id + " is no longer than its lap of " +
-                                                     shown(job, lap.metres().si()),
-                                   "enter the bar's stock length", id));
+    share.problems.push_back(
+        fault("bar-length", "the bar " + bar->id + " is no longer than its lap of " + shown(job, lap.metres().si()),
+              "enter the bar's stock length", id));
     return;
   }
   std::vector<Working> rings;
@@ -54,13 +54,14 @@ void add_bars(const plan::Job& job, const plan::Ground& pool, const plan::Collar
     const problem::Result<double> ring = line_length(pool.drawn, out, geometry::Corner::mitred);
     if (failed(ring, id, share)) return;
     length += *ring;
-    rings.push_back(Working::up(Working::quotient(
-        metres("ring " + shown(job, out.metres().si()) + " out", *ring, id),
-        Working::difference(metres("stock length", bar->length->metres().si(), bar->id + "/length"),
-                            metres("lap", lap.metres().si(), "bar-lap")))));
+    rings.push_back(Working::up(
+        Working::quotient(metres("ring " + shown(job, out.metres().si()) + " out", *ring, id),
+                          Working::difference(metres("stock length", bar->length->metres().si(), bar->id + "/length"),
+                                              metres("lap", lap.metres().si(), "bar-lap")))));
   }
   const Working bars = Working::sum(std::move(rings)).named("bars");
-  share.lines.push_back({Stage::coping, bar->id, "bars of the collar, laps counted; the engineer decides", {id}, bars, 0.0, false});
+  share.lines.push_back(
+      {Stage::coping, bar->id, "bars of the collar, laps counted; the engineer decides", {id}, bars, 0.0, false});
   share.measures.put("collar_bar_m", length);
   share.measures.put("collar_bars", bars.amount().value);
 }
@@ -74,15 +75,16 @@ Share surround(const plan::Job& job, const plan::Ground& pool, const plan::Pool&
   const problem::Result<double> ring = ring_area(pool.drawn, what.shell, what.shell + stone.clearance);
   if (failed(ring, id, share)) return share;
   share.measures.put("surround_ring_m2", *ring);
-  const Working volume = Working::product({term("ring round the shell", *ring, units::square_metre, id),
-                                           metres("depth", stone.depth.metres().si(), id)});
+  const Working volume = Working::product(
+      {term("ring round the shell", *ring, units::square_metre, id), metres("depth", stone.depth.metres().si(), id)});
   share.measures.put("surround_stone_m3", volume.amount().value);
   const catalogue::Item* item = wanted(job, stone.item, "the stone round the shell", id, share);
   if (!item) return share;
-  const std::optional<double> density = item->number("compacted_density_kg_m3") ? item->number("compacted_density_kg_m3")
-                                                                                 : item->density_kg_m3;
+  const std::optional<double> density =
+      item->number("compacted_density_kg_m3") ? item->number("compacted_density_kg_m3") : item->density_kg_m3;
   if (!density) {
-    share.problems.push_back(fault("density-missing", "the item " + item->id + " has no placed density, so its weight is not known",
+    share.problems.push_back(fault("density-missing",
+                                   "the item " + item->id + " has no placed density, so its weight is not known",
                                    "enter it in the catalogue", id));
     return share;
   }
@@ -108,7 +110,8 @@ Share collar(const plan::Job& job, const plan::Ground& pool, const plan::Pool& w
     share.lines.push_back({Stage::coping, collar.concrete, "collar under the coping", {id}, volume, {}, false});
     share.facts.push_back("concrete");
   }
-  add_task(job, "collar", Stage::coping, "collar under the coping", id, metres("middle line of the collar", *middle, id), share);
+  add_task(job, "collar", Stage::coping, "collar under the coping", id,
+           metres("middle line of the collar", *middle, id), share);
   add_bars(job, pool, collar, share);
   return share;
 }
@@ -119,32 +122,40 @@ Share bonding(const plan::Job& job, const plan::Ground& pool, const plan::Pool& 
   const plan::Bonding& bond = *what.bonding;
   const problem::Result<double> ring = line_length(pool.drawn, bond.out, geometry::Corner::round);
   if (failed(ring, id, share)) return share;
-  const Working length = Working::sum(
-      {metres("conductor round the pool", *ring, id),
-       Working::product({term("ties", bond.ties, units::piece, id),
-                         Working::sum({metres("out", bond.out.metres().si(), id), metres("deep", bond.depth.metres().si(), id)})
-                             .named("length of a tie")})});
+  const Working length = Working::sum({metres("conductor round the pool", *ring, id),
+                                       Working::product({term("ties", bond.ties, units::piece, id),
+                                                         Working::sum({metres("out", bond.out.metres().si(), id),
+                                                                       metres("deep", bond.depth.metres().si(), id)})
+                                                             .named("length of a tie")})});
   share.measures.put("bonding_ring_m", *ring);
   share.measures.put("bonding_length_m", length.amount().value);
   share.facts.push_back("bonding");
-  share.problems.push_back(flag("bonding", "the surface round the pool has to be bonded: " + shown(job, length.amount().value) +
-                                               " of conductor and ties are an allowance (NEC 680.26(B)(2))",
-                                "a licensed electrician decides by the local edition; some editions or inspectors ask for a grid",
-                                id));
+  share.problems.push_back(
+      flag("bonding",
+           "the surface round the pool has to be bonded: " + shown(job, length.amount().value) +
+               " of conductor and ties are an allowance (NEC 680.26(B)(2))",
+           "a licensed electrician decides by the local edition; some editions or inspectors ask for a grid", id));
   const double least = limit_inches(job, "bond-wire", Bound::least, 18);
   const double greatest = limit_inches(job, "bond-wire", Bound::greatest, 24);
   const double out = bond.out.metres().si();
   if (out < least - 1e-9 || out > greatest + 1e-9) {
-    share.problems.push_back(flag("bond-wire", "the conductor lies " + shown(job, out) + " from the inside wall, outside " +
-                                                   shown(job, least) + " to " + shown(job, greatest),
+    share.problems.push_back(flag("bond-wire",
+                                  "the conductor lies " + shown(job, out) + " from the inside wall, outside " +
+                                      shown(job, least) + " to " + shown(job, greatest),
                                   "move it, or let the electrician decide", id));
   }
   const catalogue::Item* item = wanted(job, bond.item, "the bonding", id, share);
   if (!item) return share;
-  const std::string text = "bonding: electrician, local edition rules; some editions or inspectors ask for a grid instead";
+  const std::string text =
+      "bonding: electrician, local edition rules; some editions or inspectors ask for a grid instead";
   const bool by_length = item->length.has_value();
-  share.lines.push_back({Stage::under_ground, item->id, text, {id},
-                         by_length ? length : Working(term("job", 1, units::piece, id)), {}, true});
+  share.lines.push_back({Stage::under_ground,
+                         item->id,
+                         text,
+                         {id},
+                         by_length ? length : Working(term("job", 1, units::piece, id)),
+                         {},
+                         true});
   return share;
 }
 

@@ -45,8 +45,9 @@ void check_spacing(const plan::Job& job, const std::vector<geometry::Path>& path
     const auto limit = job.catalogue->limits.find(id);
     if (limit == job.catalogue->limits.end() || !limit->second.greatest) return;
     if (spacing.inches() <= *limit->second.greatest) return;
-    share.problems.push_back(flag(id, "spikes stand " + shown(job, spacing.metres().si()) + " apart " + where +
-                                          ", further than the catalogue's limit",
+    share.problems.push_back(flag(id,
+                                  "spikes stand " + shown(job, spacing.metres().si()) + " apart " + where +
+                                      ", further than the catalogue's limit",
                                   "set them closer, or change the limit", of));
   };
   if (any_over(paths, false)) check("spike-spacing", spikes.spacing, "on straight parts");
@@ -91,7 +92,8 @@ Working spikes(const geometry::Path& path, units::Length straight, units::Length
   return Working::sum(std::move(counts));
 }
 
-Share edging(const plan::Job& job, const std::vector<geometry::Path>& paths, const Edging& edging, const plan::ElementId& of) {
+Share edging(const plan::Job& job, const std::vector<geometry::Path>& paths, const Edging& edging,
+             const plan::ElementId& of) {
   Share share;
   const catalogue::Item* item = wanted(job, edging.item, edging.text, of, share);
   if (!item || paths.empty()) return share;
@@ -105,18 +107,25 @@ Share edging(const plan::Job& job, const std::vector<geometry::Path>& paths, con
   const Working length = Working::sum(std::move(all)).named("length along the edge");
   share.measures.put("restraint_m", length.amount().value);
   if (item->length) {
-    share.lines.push_back({Stage::joints, edging.item, edging.text, {of},
+    share.lines.push_back({Stage::joints,
+                           edging.item,
+                           edging.text,
+                           {of},
                            Working::quotient(length, term("stock length", item->length->metres().si(), units::metre,
-                                                          edging.item + "/length")), {}, false});
+                                                          edging.item + "/length")),
+                           {},
+                           false});
   } else {
-    share.problems.push_back(fault("restraint-no-length", "the item " + edging.item + " has no stock length, so the pieces for " +
-                                                              edging.text + " can't be counted",
-                                   "enter its length in the catalogue, or choose an edging that comes in lengths", of));
+    share.problems.push_back(fault(
+        "restraint-no-length",
+        "the item " + edging.item + " has no stock length, so the pieces for " + edging.text + " can't be counted",
+        "enter its length in the catalogue, or choose an edging that comes in lengths", of));
   }
   const auto metres_of = [](std::vector<Working> parts_of) {
     return parts_of.empty() ? Working(term("none", 0, units::metre)) : Working::sum(std::move(parts_of));
   };
-  add_task(job, "restraint", Stage::joints, edging.text, of, {metres_of(std::move(straight)), metres_of(std::move(curved))}, share);
+  add_task(job, "restraint", Stage::joints, edging.text, of,
+           {metres_of(std::move(straight)), metres_of(std::move(curved))}, share);
   if (edging.spikes) add_spikes(job, paths, edging, of, share);
   return share;
 }

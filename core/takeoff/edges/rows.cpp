@@ -7,7 +7,8 @@ namespace takeoff::edges {
 
 namespace {
 
-// Signed turns at the corners in the order in which the path comes to them; of a closed path its first point is the last.
+// Signed turns at the corners in the order in which the path comes to them; of a closed path its first point is the
+// last.
 std::vector<double> corner_turns(const geometry::Path& path) {
   std::vector<double> turns;
   const std::size_t count = path.size();
@@ -38,8 +39,10 @@ std::vector<TurnedRun> turned_runs(const geometry::Path& path, double from, doub
     if (result[i].after == 0 || next == turns.size()) continue;
     const double turn = turns[next++];
     result[i].after = std::copysign(result[i].after, turn);
-    if (i + 1 < result.size()) result[i + 1].before = std::copysign(result[i + 1].before, turn);
-    else result.front().before = std::copysign(result.front().before, turn);
+    if (i + 1 < result.size())
+      result[i + 1].before = std::copysign(result[i + 1].before, turn);
+    else
+      result.front().before = std::copysign(result.front().before, turn);
   }
   return result;
 }

@@ -16,7 +16,8 @@ struct Middle {
 };
 
 // The ground lies to the left of its edge, and the joint is the first strip of it.
-problem::Result<Middle> middle_line(const std::vector<plan::Along>& chains, units::Length joint, const plan::ElementId& of) {
+problem::Result<Middle> middle_line(const std::vector<plan::Along>& chains, units::Length joint,
+                                    const plan::ElementId& of) {
   Middle middle;
   for (const plan::Along& chain : chains) {
     const auto line = geometry::parallel(chain.path, units::Length::of_steps(joint.steps() / 2));
@@ -25,7 +26,8 @@ problem::Result<Middle> middle_line(const std::vector<plan::Along>& chains, unit
     middle.length.straight += own.straight;
     middle.length.curved += own.curved;
     const plan::ElementId& other = chain.stretches.front().other;
-    middle.parts.push_back(term("middle line" + (other.empty() ? "" : " along " + other), own.both(), units::metre, of));
+    middle.parts.push_back(
+        term("middle line" + (other.empty() ? "" : " along " + other), own.both(), units::metre, of));
   }
   return middle;
 }
@@ -35,17 +37,20 @@ void check_width(const plan::Job& job, units::Length joint, const plan::ElementI
   const double greatest = limit_inches(job, "seal-width", Bound::greatest, 2);
   const double width = joint.metres().si();
   if (width >= least - 1e-9 && width <= greatest + 1e-9) return;
-  share.problems.push_back(fault("seal-width", "a sealed joint of " + shown(job, width) + " lies outside " + shown(job, least) +
-                                                   " to " + shown(job, greatest),
-                                 "choose another width", of));
+  share.problems.push_back(fault(
+      "seal-width",
+      "a sealed joint of " + shown(job, width) + " lies outside " + shown(job, least) + " to " + shown(job, greatest),
+      "choose another width", of));
 }
 
-void add_rod(const plan::Job& job, const catalogue::Junction& row, const Working& length, const plan::ElementId& of, Share& share) {
+void add_rod(const plan::Job& job, const catalogue::Junction& row, const Working& length, const plan::ElementId& of,
+             Share& share) {
   if (row.rod.empty()) return;
   const catalogue::Item* rod = rod_for(job, *row.joint);
   if (!rod) {
-    share.problems.push_back(fault("rod-size", "the catalogue has no rod of 1.25 times the joint of " + shown(job, row.joint->metres().si()),
-                                   "add a wider rod", of));
+    share.problems.push_back(
+        fault("rod-size", "the catalogue has no rod of 1.25 times the joint of " + shown(job, row.joint->metres().si()),
+              "add a wider rod", of));
     return;
   }
   const units::Length wide = *rod->length_of("diameter_mm");
@@ -53,12 +58,15 @@ void add_rod(const plan::Job& job, const catalogue::Junction& row, const Working
   const double percent = limit == job.catalogue->limits.end() ? 35 : limit->second.greatest.value_or(35);
   const double over = 1 + percent / 100;
   if (wide / *row.joint > over + 1e-9) {
-    share.problems.push_back(notice("rod-wide", "rod " + rod->id + " is over " + units::show_number(percent, 0) + " % wider than the joint of " +
-                                                    shown(job, row.joint->metres().si()) + ", the smallest size at hand",
+    share.problems.push_back(notice("rod-wide",
+                                    "rod " + rod->id + " is over " + units::show_number(percent, 0) +
+                                        " % wider than the joint of " + shown(job, row.joint->metres().si()) +
+                                        ", the smallest size at hand",
                                     "common practice where a size between is seldom stocked", of));
   }
   if (rod->id != row.rod) {
-    share.problems.push_back(notice("rod-changed", "rod " + rod->id + " is taken in place of " + row.rod + ", by the joint's width",
+    share.problems.push_back(notice("rod-changed",
+                                    "rod " + rod->id + " is taken in place of " + row.rod + ", by the joint's width",
                                     "change the joint or the rods in the catalogue if this is not wanted", of));
   }
   share.lines.push_back({Stage::joints, rod->id, "rod: " + row.name.en, {of}, length, {}, false});
@@ -72,11 +80,14 @@ void add_sand(const plan::Job& job, const catalogue::Junction& row, const Workin
   if (!sand) return;
   constexpr double half_pound = 0.5 * units::kilograms_per_pound / units::square_metres_per_square_foot;
   const double rate = sand->number("broadcast_kg_m2").value_or(half_pound);
-  share.lines.push_back({Stage::joints, sand->id,
-                         "broadcast into the wet sealant before it skins, where people walk on the joint: sealant kept 1/8 in low",
-                         {of},
-                         Working::product({length, width, term("sand on its face", rate, kilogram_per_square_metre, sand->id)}),
-                         {}, true});
+  share.lines.push_back(
+      {Stage::joints,
+       sand->id,
+       "broadcast into the wet sealant before it skins, where people walk on the joint: sealant kept 1/8 in low",
+       {of},
+       Working::product({length, width, term("sand on its face", rate, kilogram_per_square_metre, sand->id)}),
+       {},
+       true});
 }
 
 }  // namespace
@@ -109,7 +120,8 @@ Share sealed_joint(const plan::Job& job, const catalogue::Junction& row, const s
                    const plan::ElementId& of) {
   Share share;
   if (!row.joint || *row.joint <= units::Length()) {
-    share.problems.push_back(fault("seal-width", "the sealed joint " + row.id + " has no width", "enter it in the junction table", of));
+    share.problems.push_back(
+        fault("seal-width", "the sealed joint " + row.id + " has no width", "enter it in the junction table", of));
     return share;
   }
   check_width(job, *row.joint, of, share);
@@ -129,8 +141,13 @@ Share sealed_joint(const plan::Job& job, const catalogue::Junction& row, const s
     const bool own = sealant->breakage > 0;
     const std::optional<double> allowance =
         own ? std::nullopt : std::optional(job.catalogue->number_limit("sealant-allowance", 10) / 100);
-    share.lines.push_back({Stage::joints, sealant->id, "sealant: " + row.name.en + "; allowance is common practice", {of}, volume,
-                           allowance, false});
+    share.lines.push_back({Stage::joints,
+                           sealant->id,
+                           "sealant: " + row.name.en + "; allowance is common practice",
+                           {of},
+                           volume,
+                           allowance,
+                           false});
   }
   add_sand(job, row, length, width, of, share);
   add_task(job, "joint-seal", Stage::joints, row.name.en, of,

@@ -51,23 +51,26 @@ double opening(const WeepKind& kind, const catalogue::Item* item, const catalogu
 Working cord_line(const plan::Job& job, const Working& count, const catalogue::Item& unit) {
   const units::Length past = job.catalogue->length_limit("weep-cord-past", units::Length::inches(7));
   const double width = unit.width ? unit.width->metres().si() : 0;
-  return Working::product({count,
-                           Working::sum({term("width of the kerb", width, units::metre, unit.id + "/width"),
-                                         term("tail and spare", past.metres().si(), units::metre, "weep-cord-past")})
-                               .named("cord of one weep")});
+  return Working::product(
+      {count, Working::sum({term("width of the kerb", width, units::metre, unit.id + "/width"),
+                            term("tail and spare", past.metres().si(), units::metre, "weep-cord-past")})
+                  .named("cord of one weep")});
 }
 
 void remarks(const plan::EdgeRun& run, bool rain, int shared, const plan::ElementId& of, Share& share) {
   if (!rain) {
-    share.problems.push_back(notice("weep-damp-only", "these weeps pass damp and no rain, so no rain is credited to them",
+    share.problems.push_back(notice("weep-damp-only",
+                                    "these weeps pass damp and no rain, so no rain is credited to them",
                                     "take open joints, tubes, holes or strips where rain must get out", of));
   }
   if (run.footing && run.footing->thickness > units::Length()) {
-    share.problems.push_back(notice("weep-on-footing", "the weeps sit on the kerb's footing and drain only what is above it",
+    share.problems.push_back(notice("weep-on-footing",
+                                    "the weeps sit on the kerb's footing and drain only what is above it",
                                     "carry the footing on the stone, or put a pipe below it", of));
   }
   if (shared > 0) {
-    share.problems.push_back(notice("weep-joints-short", std::to_string(shared) + " weeps have no head joint of their own",
+    share.problems.push_back(notice("weep-joints-short",
+                                    std::to_string(shared) + " weeps have no head joint of their own",
                                     "bore them through the units, or space the weeps no closer than the units", of));
   }
 }
@@ -114,17 +117,24 @@ Share weeps(const plan::Job& job, const plan::EdgeRun& run, const catalogue::Ite
   std::vector<Working> parts;
   int shared = 0;
   for (const KerbStretch& stretch : stretches) {
-    const WeepPlaces places = weep_places(stretch.length, spacing, kind->in_joint ? stretch.joints : std::vector<double>{});
+    const WeepPlaces places =
+        weep_places(stretch.length, spacing, kind->in_joint ? stretch.joints : std::vector<double>{});
     shared += places.shared;
-    parts.push_back(Working::greatest({term("one at least", 1, units::piece),
-                                       Working::up(Working::quotient(term("between corners", stretch.length, units::metre, of),
-                                                                     term("spacing", spacing, units::metre, of)))}));
+    parts.push_back(
+        Working::greatest({term("one at least", 1, units::piece),
+                           Working::up(Working::quotient(term("between corners", stretch.length, units::metre, of),
+                                                         term("spacing", spacing, units::metre, of)))}));
   }
   const Working count = Working::sum(std::move(parts)).named("weeps");
   const double number = count.amount().value;
   if (item) {
-    share.lines.push_back({Stage::coping, item->id, "weeps through the kerb", {of},
-                           kind->of_cord ? cord_line(job, count, unit) : count, {}, false});
+    share.lines.push_back({Stage::coping,
+                           item->id,
+                           "weeps through the kerb",
+                           {of},
+                           kind->of_cord ? cord_line(job, count, unit) : count,
+                           {},
+                           false});
   }
   add_task(job, "weep-set", Stage::coping, "weeps through the kerb", of, count, share);
   share.measures.put("weeps", number);

@@ -77,14 +77,16 @@ TEST(Coping, ShellStoneCollarAndConductor) {
 
 TEST(Coping, EachArcIsCountedByItself) {
   const takeoff::Share share = coping_of(pool_book(), pool(demo_pool()));
-  // One count per run: far line x turn over the 6 in module, rounded up in each run (a tapered piece is at most 5 7/8 at its far
-  // face, 2 (p + w) tan a - j / cos a): 90.5 x 3.78509 = 342.55 -> 58; waist: its far line is the nose, 96.5 x 1.28700 = 124.20
-  // -> 21; 55.5 x pi = 174.36 -> 30; 370.5 x 0.643501 = 238.42 -> 40. Together 149. The tangent is longer than its arc: 342.55 / 58
-  // leaves 0.55 in to spare, far more than that.
-  // The arc of 360 in lies uncut: its joints open by 12 x 6 / 358.5 = 0.20 in from at least 1/16, under the 3/8 in limit.
+  // One count per run: far line x turn over the 6 in module, rounded up in each run (a tapered piece is at most 5 7/8
+  // at its far face, 2 (p + w) tan a - j / cos a): 90.5 x 3.78509 = 342.55 -> 58; waist: its far line is the nose, 96.5
+  // x 1.28700 = 124.20
+  // -> 21; 55.5 x pi = 174.36 -> 30; 370.5 x 0.643501 = 238.42 -> 40. Together 149. The tangent is longer than its arc:
+  // 342.55 / 58 leaves 0.55 in to spare, far more than that. The arc of 360 in lies uncut: its joints open by 12 x 6 /
+  // 358.5 = 0.20 in from at least 1/16, under the 3/8 in limit.
   const double units = measure(share, "coping_units");
   EXPECT_EQ(units, 58 + 21 + 30 + 40);
-  // Counted by total length and rounded once, as the demo's answers do, it is 147: the published figure stands as a cross-check.
+  // Counted by total length and rounded once, as the demo's answers do, it is 147: the published figure stands as a
+  // cross-check.
   EXPECT_EQ(measure(share, "coping_units_by_length"), 147);
   EXPECT_EQ(measure(share, "coping_cut"), 58 + 21 + 30);
   EXPECT_EQ(quantity(share, "cop-bull-6"), units);
@@ -102,7 +104,8 @@ TEST(Coping, ThePersonPicksTheWay) {
   EXPECT_EQ(measure(share, "coping_cut"), measure(share, "coping_units"));
   what.coping->make = plan::Coping::Make::uncut;  // the arcs of 80, 95 and 45 in open over 3/8 in
   share = coping_of(pool_book(), pool(what));
-  EXPECT_EQ(std::ranges::count(share.problems, std::string("coping-run"), &problem::Problem::code), 3) << all_said(share);
+  EXPECT_EQ(std::ranges::count(share.problems, std::string("coping-run"), &problem::Problem::code), 3)
+      << all_said(share);
 }
 
 TEST(Coping, RadiusPiecesWhereTheCatalogueHasThem) {
@@ -162,8 +165,9 @@ TEST(Coping, OutsideCornerNeedsItsOwnPiece) {
   EXPECT_FALSE(said(share, "coping-outside-corner"));
   EXPECT_EQ(quantity(share, "cop-corner-in"), 5);
   EXPECT_EQ(quantity(share, "cop-corner-out"), 1);
-  // Back lines 381 (two), 201 (two, between inside corners) and 180 beside the outside corner (10.5 longer at the inside end, 10.5
-  // shorter at the other). Inside pieces take 18 off the back, the outside one none: 381 - 36 = 345 -> 29 (28.75), 201 - 36 = 165
+  // Back lines 381 (two), 201 (two, between inside corners) and 180 beside the outside corner (10.5 longer at the
+  // inside end, 10.5 shorter at the other). Inside pieces take 18 off the back, the outside one none: 381 - 36 = 345 ->
+  // 29 (28.75), 201 - 36 = 165
   // -> 14 (13.75), 180 - 18 = 162 -> 14 (13.5).
   EXPECT_EQ(quantity(share, "cop-bull-12"), 2 * 29 + 2 * 14 + 2 * 14);
 }

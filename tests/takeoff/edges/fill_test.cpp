@@ -1,5 +1,5 @@
-#include "site_kit.h"
 #include "takeoff/edges/fill.h"
+#include "site_kit.h"
 
 namespace {
 
@@ -12,7 +12,10 @@ Book fill_book() {
   book.sized("unit-8x4-80", "paving-unit", 8, 4, 3.125, 0.125);
   book.sized("slab-12", "slab", 12, 12, 2, 0.25);
   catalogue::Item& polymer = book.add("joint-polymer", "joint-sand");
-  polymer.details = {{"loose_density_kg_m3", "1600"}, {"least_joint_mm", "1.5875"}, {"greatest_joint_mm", "12.7"}, {"least_depth_mm", "25.4"}};
+  polymer.details = {{"loose_density_kg_m3", "1600"},
+                     {"least_joint_mm", "1.5875"},
+                     {"greatest_joint_mm", "12.7"},
+                     {"least_depth_mm", "25.4"}};
   book.add("joint-chips", "joint-chips").details = {{"loose_density_kg_m3", "1550"}};
   book.add("agg-no8", "aggregate").details = {{"porosity", "0.4"}};
   book.add("agg-sand-c33", "aggregate");
@@ -57,9 +60,12 @@ takeoff::Share fill_of(const Book& book, const Field& one) {
 }
 
 TEST(JointFill, PublishedTwinsOfTheExactShare) {
-  // 100 sq ft, share 1 - L W / ((L + j)(W + j)); cu ft per 100 sq ft: 8x4x2-3/8 at 1/8 in, 1/8 in below the top: 0.8479;
-  // 8x4x3-1/8 filled whole 1.1776 and 12x12x2 at 1/4 whole 0.6733 (derived).
-  struct Case { const char* unit; double length, width, joint, low, cubic_feet; };
+  // 100 sq ft, share 1 - L W / ((L + j)(W + j)); cu ft per 100 sq ft: 8x4x2-3/8 at 1/8 in, 1/8 in below the top:
+  // 0.8479; 8x4x3-1/8 filled whole 1.1776 and 12x12x2 at 1/4 whole 0.6733 (derived).
+  struct Case {
+    const char* unit;
+    double length, width, joint, low, cubic_feet;
+  };
   for (const Case& one : {Case{"unit-8x4", 8, 4, 0.125, 0.125, 0.8479}, Case{"unit-8x4", 8, 4, 0.125, 0, 0.8950},
                           Case{"unit-8x4-80", 8, 4, 0.125, 0, 1.1776}, Case{"slab-12", 12, 12, 0.25, 0, 0.6733}}) {
     Book book = fill_book();
@@ -74,18 +80,21 @@ TEST(JointFill, PublishedTwinsOfTheExactShare) {
 
 TEST(JointFill, DemoFields) {
   const Book book = fill_book();
-  // Demo answers, version B: A1 field 56.5469801 m2 less units 53.9240995, A2 16.1975982 less 15.4453513, x 2 1/4 in ("unit less 1/8"):
-  // they use the endless pattern's share 4.63867 %, 0.192845948 m3; the pieces really laid give 0.192885 (in all 0.02 % more).
+  // Demo answers, version B: A1 field 56.5469801 m2 less units 53.9240995, A2 16.1975982 less 15.4453513, x 2 1/4 in
+  // ("unit less 1/8"): they use the endless pattern's share 4.63867 %, 0.192845948 m3; the pieces really laid give
+  // 0.192885 (in all 0.02 % more).
   const auto a1 = field("unit-4x8-60", "hybrid-foot", 56.5469801, 1 - 53.9240995 / 56.5469801, {{"joint-polymer", {}}});
   const auto a2 = field("unit-4x8-60", "hybrid-foot", 16.1975982, 1 - 15.4453513 / 16.1975982, {{"joint-polymer", {}}});
-  const double both = measure(fill_of(book, *a1), "joint_fill_field_m3") + measure(fill_of(book, *a2), "joint_fill_field_m3");
+  const double both =
+      measure(fill_of(book, *a1), "joint_fill_field_m3") + measure(fill_of(book, *a2), "joint_fill_field_m3");
   EXPECT_NEAR(both, (56.5469801 - 53.9240995 + 16.1975982 - 15.4453513) * 2.25 * in, 1e-9);
   EXPECT_NEAR(both, 0.192845948, 0.0003 * 0.192845948);
   EXPECT_TRUE(fact(fill_of(book, *a1), "polymer"));
 }
 
 TEST(JointFill, SandBeddingHasRisenIntoTheJoint) {
-  // Demo answers fill W 2 1/4 in deep; over a sand bed 3/8 in of that is already full of bedding (common practice): 1 7/8 in.
+  // Demo answers fill W 2 1/4 in deep; over a sand bed 3/8 in of that is already full of bedding (common practice): 1
+  // 7/8 in.
   const Book book = fill_book();
   const auto open = field("unit-4x8-60", "hybrid-foot", 10, 0.05, {{"joint-polymer", {}}});
   const auto sand = field("unit-4x8-60", "dense-foot", 10, 0.05, {{"joint-polymer", {}}});
@@ -123,7 +132,8 @@ TEST(JointFill, FillerIsHeldToItsJoints) {
   EXPECT_TRUE(said(share, "joint-too-wide"));
   EXPECT_FALSE(said(share, "joint-too-narrow"));
   EXPECT_NEAR(measure(share, "joint_fill_border_m3"), 0.1 * 2.25 * in, 1e-12);
-  const auto shallow = field("unit-4x8-60", "hybrid-foot", 10, 0.05, {{"joint-polymer", inches(0.5)}, {"joint-chips", {}}});
+  const auto shallow =
+      field("unit-4x8-60", "hybrid-foot", 10, 0.05, {{"joint-polymer", inches(0.5)}, {"joint-chips", {}}});
   EXPECT_TRUE(said(fill_of(book, *shallow), "joint-too-shallow"));
 }
 

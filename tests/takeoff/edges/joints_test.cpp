@@ -26,7 +26,8 @@ catalogue::Junction row(const std::string& id, const std::string& side_b, const 
 
 Book joint_book() {
   Book book;
-  for (const auto& [id, eighths] : {std::pair{"rod-3_8", 3.0}, {"rod-1_2", 4.0}, {"rod-5_8", 5.0}, {"rod-7_8", 7.0}, {"rod-1", 8.0}})
+  for (const auto& [id, eighths] :
+       {std::pair{"rod-3_8", 3.0}, {"rod-1_2", 4.0}, {"rod-5_8", 5.0}, {"rod-7_8", 7.0}, {"rod-1", 8.0}})
     book.add(id, "rod").details = {{"diameter_mm", std::to_string(eighths / 8 * 25.4)}};
   book.add("seal-tube-29", "sealant").breakage = 0.05;
   book.add("seal-plain", "sealant");
@@ -50,7 +51,8 @@ Book joint_book() {
   };
   built("hybrid-foot", {{"base", "agg-no57", inches(6), {}, {}, {}, {}}});
   built("dense-foot", {{"base", "agg-dense", inches(4), {}, {}, {}, {}}});
-  built("bound-slab", {{"mortar", "mortar-bag-80", inches(0.5), {}, {}, {}, {}}, {"base", "agg-dense", inches(4), {}, {}, {}, {}}});
+  built("bound-slab",
+        {{"mortar", "mortar-bag-80", inches(0.5), {}, {}, {}, {}}, {"base", "agg-dense", inches(4), {}, {}, {}, {}}});
   auto& table = book.all->junctions;
   table.push_back(row("paving-coping", "coping", "same level", 0.5, "rod-5_8", "seal-tube-29", "joint-broadcast"));
   table.push_back(row("paving-coping-bound", "coping", "bound deck", 0.75, "rod-1", "seal-tube-29", "joint-broadcast"));
@@ -61,7 +63,8 @@ Book joint_book() {
   table.back().other = "spike-10 at 12 in, curves 8 in";
   table.push_back(row("paving-planting-open", "planting", "open base", 0, "", "", ""));
   table.push_back(row("paving-paving-flush", "paving", "same level, other pattern or unit", 0.125, "", "", "area"));
-  table.push_back(row("paving-paving-base", "paving", "same level, open base meets dense base", 0.125, "", "", "fabric-strip-1"));
+  table.push_back(
+      row("paving-paving-base", "paving", "same level, open base meets dense base", 0.125, "", "", "fabric-strip-1"));
   table.push_back(row("paving-channel", "channel", "both sides", 0.25, "rod-3_8", "seal-tube-29", ""));
   table.back().built = "units above the grate; sealed where the base is open";
   table.push_back(row("paving-inlet", "keep-out", "inlet or cover", 0.125, "", "", "area"));
@@ -92,7 +95,8 @@ void face(plan::Ground& ground, const std::vector<Facing>& facing) {
       const Facing& one = facing.at(std::min(next, facing.size() - 1));
       ++next;
       ground.stretches.push_back({number, static_cast<int>(i), 0, curves[i].length() / Length::steps_per_metre,
-                                  outline->edges()[i].origin, one.meets, one.other, 0, 0, curves[i].radius() / Length::steps_per_metre});
+                                  outline->edges()[i].origin, one.meets, one.other, 0, 0,
+                                  curves[i].radius() / Length::steps_per_metre});
     }
     ++number;
   }
@@ -133,9 +137,12 @@ TEST(Sealant, RodIsTheSmallestOfAQuarterMore) {
 }
 
 TEST(Sealant, CoverageRowsToTheDigit) {
-  // ft per gallon = 231 / (12 w d) = 19.25 / (w d): 308.00, 154.00, 68.44; ft per 29 oz by 1.8046875 cu in an ounce. The joint is
-  // 100 ft along a building, so that the middle line is as long as the stretch.
-  struct Row { double width; double feet_per_gallon; };
+  // ft per gallon = 231 / (12 w d) = 19.25 / (w d): 308.00, 154.00, 68.44; ft per 29 oz by 1.8046875 cu in an ounce.
+  // The joint is 100 ft along a building, so that the middle line is as long as the stretch.
+  struct Row {
+    double width;
+    double feet_per_gallon;
+  };
   for (const Row& one : {Row{0.25, 308.00}, Row{0.375, 205.33}, Row{0.5, 154.00}, Row{0.75, 68.44}, Row{1, 38.50}}) {
     Book book = joint_book();
     for (catalogue::Junction& junction : book.all->junctions)
@@ -149,26 +156,34 @@ TEST(Sealant, CoverageRowsToTheDigit) {
   }
 }
 
-// The demo's deck A1 in outline, cut by the coping's back line, with the channel, wall, seat wall, walk and kerb round it.
+// The demo's deck A1 in outline, cut by the coping's back line, with the channel, wall, seat wall, walk and kerb round
+// it.
 TEST(Joints, DemoCopingHouseAndChannel) {
   const Book book = joint_book();
   // Back of the coping 10 1/2 in outside the water: radii 90.5, 84.5, 55.5 and 370.5 in about the same centres.
-  const geometry::Region water = *geometry::region(ring({{318, 72, bulge(pi + std::asin(0.6))}, {270, 216, bulge(-2 * std::asin(0.6))},
-                                                         {156, 216, bulge(pi)}, {102, 144, bulge(std::asin(0.6))}}));
+  const geometry::Region water = *geometry::region(ring({{318, 72, bulge(pi + std::asin(0.6))},
+                                                         {270, 216, bulge(-2 * std::asin(0.6))},
+                                                         {156, 216, bulge(pi)},
+                                                         {102, 144, bulge(std::asin(0.6))}}));
   const geometry::Region back = *geometry::offset(water, inches(10.5), geometry::Corner::mitred);
   geometry::Drawn drawn{ring({{0, 0}, {480, 0}, {480, 307}, {0, 307}}), back.polygons().front().outer.edges()};
   const plan::Element area = deck("A1", "hybrid-foot", shape({{0, 0}, {480, 0}, {480, 307}, {0, 307}}));
   plan::Ground ground;
   ground.element = std::make_shared<const plan::Element>(area);
   ground.net = geometry::shape(drawn)->region;
-  face(ground, {{Meets::kerb, "K1"}, {Meets::wall_face, "RW"}, {Meets::channel, "CH"}, {Meets::kerb, "K1"}, {Meets::coping, "P"}});
+  face(ground, {{Meets::kerb, "K1"},
+                {Meets::wall_face, "RW"},
+                {Meets::channel, "CH"},
+                {Meets::kerb, "K1"},
+                {Meets::coping, "P"}});
   const takeoff::Share share = joints_of(book, {area}, ground);
   // "coping (mid line, d = 10.75)": 20.2718614 + 2 pi 10.75 in; one side of the channel 40 ft.
   EXPECT_NEAR(measure(share, "sealed_joint_m:paving-coping"), 20.2718614 + 2 * pi * 10.75 * in, 22e-6);
   EXPECT_NEAR(measure(share, "sealed_joint_m:paving-channel"), 40 * ft, 1e-6);
   // Both sides of the channel and 30 ft of house make the demo's 55.5154852 m.
   EXPECT_NEAR(measure(share, "sealed_joint_m") + 70 * ft, 55.5154852, 55e-6);
-  // The demo counts 5 tubes of 29 oz (52.336 cu in): 1/2 x 1/4 in along coping and house, 1/4 x 1/4 along the channel, x 1.05.
+  // The demo counts 5 tubes of 29 oz (52.336 cu in): 1/2 x 1/4 in along coping and house, 1/4 x 1/4 along the channel,
+  // x 1.05.
   const double cubic_inches = measure(share, "sealant_m3") / (in * in * in) + 30 * 12 * 0.125 + 40 * 12 * 0.0625;
   EXPECT_EQ(std::ceil(cubic_inches * 1.05 / (29 * 1.8046875)), 5);
   EXPECT_NEAR(quantity(share, "rod-5_8"), measure(share, "sealed_joint_m:paving-coping"), 1e-12);
@@ -189,8 +204,14 @@ TEST(Joints, MiddleLineTurnsWithTheCorners) {
   // A pool of 20 x 10 ft to the back of its coping: the joint's middle line, 1/4 in out, is 8 x 1/4 in longer.
   const plan::Element area = deck("A", "dense-foot", shape({{0, 0}, {480, 0}, {480, 360}, {0, 360}}));
   plan::Ground ground = site_kit::ground(area);
-  ground.net = geometry::shape({ring({{0, 0}, {480, 0}, {480, 360}, {0, 360}}), ring({{120, 120}, {360, 120}, {360, 240}, {120, 240}})})->region;
-  face(ground, {{Meets::restraint, "E"}, {Meets::restraint, "E"}, {Meets::restraint, "E"}, {Meets::restraint, "E"}, {Meets::coping, "P"}});
+  ground.net = geometry::shape({ring({{0, 0}, {480, 0}, {480, 360}, {0, 360}}),
+                                ring({{120, 120}, {360, 120}, {360, 240}, {120, 240}})})
+                   ->region;
+  face(ground, {{Meets::restraint, "E"},
+                {Meets::restraint, "E"},
+                {Meets::restraint, "E"},
+                {Meets::restraint, "E"},
+                {Meets::coping, "P"}});
   const takeoff::Share share = joints_of(joint_book(), {area}, ground);
   EXPECT_NEAR(measure(share, "sealed_joint_m"), (720 + 2) * in, 1e-6);
 }
@@ -279,7 +300,8 @@ TEST(Junction, TheTableIsAskedByWhatIsMetAndHow) {
     const plan::Element w = deck("W", "dense-foot", shape({{-240, 0}, {0, 0}, {0, 60}, {-240, 60}}));
     plan::Ground ground = site_kit::ground(a);
     face(ground, {{meets, other}});
-    const catalogue::Junction* junction = takeoff::edges::junction_for(job(book, {a, w}), ground, ground.stretches.front());
+    const catalogue::Junction* junction =
+        takeoff::edges::junction_for(job(book, {a, w}), ground, ground.stretches.front());
     return junction ? junction->id : "";
   };
   EXPECT_EQ(found("hybrid-foot", Meets::coping), "paving-coping");

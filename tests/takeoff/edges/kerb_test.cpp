@@ -13,7 +13,8 @@ Book kerb_book() {
   book.add("conc-ready", "concrete");
   catalogue::Item& cord = book.add("weep-cord", "weep");
   cord.details = {{"kind", "cord-left"}, {"spacing_mm", "1219.2"}, {"passes_rain", "no"}};
-  book.add("weep-tube", "weep").details = {{"kind", "tube"}, {"spacing_mm", "406.4"}, {"opening_mm2", "71.2557"}, {"passes_rain", "yes"}};
+  book.add("weep-tube", "weep").details = {
+      {"kind", "tube"}, {"spacing_mm", "406.4"}, {"opening_mm2", "71.2557"}, {"passes_rain", "yes"}};
   book.rate("kerb-set", "footing and haunch included; curves x 1.4");
   book.rate("weep-set");
   return book;
@@ -56,14 +57,14 @@ TEST(Kerb, DemoKerbs) {
     cord += quantity(share, "weep-cord");
     EXPECT_TRUE(fact(share, "kerb"));
   }
-  // Demo answers: "4 in kerb outside the edge: the arc at 62 in radius"; 18 + 5 + 2 + 2 + 3 straight units, each run up; 9 on the
-  // arc (97.39 / 12 = 8.12); 8 x 4 in of footing on the centre line.
+  // Demo answers: "4 in kerb outside the edge: the arc at 62 in radius"; 18 + 5 + 2 + 2 + 3 straight units, each run
+  // up; 9 on the arc (97.39 / 12 = 8.12); 8 x 4 in of footing on the centre line.
   EXPECT_NEAR(centre, 19.5424901, 20e-6);
   EXPECT_EQ(k24, 30);
   EXPECT_EQ(k12, 9);
   EXPECT_NEAR(footing, 0.403457052, 1e-6);
-  // One a started 4 ft of each run there, one a started 4 ft between corners here: the arc is tangent, so K1 has no corner and
-  // both say 14 + 1 + 1 + 2.
+  // One a started 4 ft of each run there, one a started 4 ft between corners here: the arc is tangent, so K1 has no
+  // corner and both say 14 + 1 + 1 + 2.
   EXPECT_EQ(weeps, 18);
   // Kerb 4 in + 6 in tail + 1 in = 11 in each (the demo's list allows 12 in).
   EXPECT_NEAR(cord, 18 * 11 * in, 1e-9);
@@ -72,15 +73,15 @@ TEST(Kerb, DemoKerbs) {
 TEST(Kerb, CornersMakeStretchesOfTheirOwn) {
   plan::Element element = kerb("K", line({{0, 0}, {60, 0}}, 60, 60), geometry::Side::left);
   const takeoff::Share share = kerb_of(kerb_book(), element);
-  // Outside the corner each leg is 62 in on its centre line: two stretches of 62 in, ceil(62/48) = 2 weeps each. Taken as one line
-  // of 124 in it would be ceil(2.58) = 3.
+  // Outside the corner each leg is 62 in on its centre line: two stretches of 62 in, ceil(62/48) = 2 weeps each. Taken
+  // as one line of 124 in it would be ceil(2.58) = 3.
   EXPECT_EQ(measure(share, "weeps"), 4);
   EXPECT_NEAR(measure(share, "kerb_centre_length_m"), 124 * in, 1e-9);
 }
 
 TEST(Kerb, FootingOnACircleByPappus) {
-  // 6 x 6 in of kerb on a 10 ft radius centre line: 0.25 x 2 pi 10 = 15.708 cu ft = 0.5818 cu yd. The unit is 6 in wide, so the
-  // drawn line lies 3 in inside.
+  // 6 x 6 in of kerb on a 10 ft radius centre line: 0.25 x 2 pi 10 = 15.708 cu ft = 0.5818 cu yd. The unit is 6 in
+  // wide, so the drawn line lies 3 in inside.
   plan::Element element = kerb("O", line({{-117, 0, 1}, {117, 0, 1}}, -117, 0), geometry::Side::left);
   auto& what = std::get<plan::EdgeRun>(element.kind);
   what.item = "kerb-6x6";
@@ -129,7 +130,8 @@ TEST(Weeps, KindsAndRain) {
 }
 
 TEST(Weeps, PlacesMoveToTheNearestHeadJoint) {
-  // 10 ft at 4 ft: 3 weeps at 20, 60, 100 in; joints each 24 in: 24, 48 or 72 (60 lies between, the first is taken), 96.
+  // 10 ft at 4 ft: 3 weeps at 20, 60, 100 in; joints each 24 in: 24, 48 or 72 (60 lies between, the first is
+  // taken), 96.
   const auto places = takeoff::edges::weep_places(120, 48, {24, 48, 72, 96});
   ASSERT_EQ(places.at.size(), 3u);
   EXPECT_EQ(places.at[0], 24);

@@ -21,7 +21,8 @@ TEST(Spikes, BothEndsAreHeld) {
 }
 
 TEST(Spikes, CloserOnCurves) {
-  // 120 in straight at 12 in: 10; quarter of radius 96 in at 8 in: ceil(150.80 / 8) = 19; 120 straight: 10; one at the end.
+  // 120 in straight at 12 in: 10; quarter of radius 96 in at 8 in: ceil(150.80 / 8) = 19; 120 straight: 10; one at the
+  // end.
   const geometry::Path bend = path({{0, 0}, {120, 0, bulge(pi / 2)}, {216, 96}}, 216, 216);
   EXPECT_EQ(spikes_on(bend, 12, 8), 10 + 19 + 10 + 1);
   // With one spacing all along it is one part: ceil((240 + 150.80) / 12) + 1 = 33 + 1.

@@ -15,8 +15,8 @@
 namespace site_kit {
 
 using units::Length;
-inline constexpr double in = 0.0254;          // metres, exact
-inline constexpr double ft = 0.3048;          // metres, exact
+inline constexpr double in = 0.0254;  // metres, exact
+inline constexpr double ft = 0.3048;  // metres, exact
 inline constexpr double pi = std::numbers::pi;
 
 // 64ths of an inch, so that every size of the trade is exact.
@@ -37,7 +37,9 @@ inline geometry::Ring ring(const std::vector<Corner>& corners) {
   return edges;
 }
 inline plan::DrawnShape shape(const std::vector<Corner>& corners) { return {plan::DrawnRing{ring(corners), {}}}; }
-inline plan::DrawnLine line(const std::vector<Corner>& corners, double x, double y) { return {ring(corners), at(x, y), {}}; }
+inline plan::DrawnLine line(const std::vector<Corner>& corners, double x, double y) {
+  return {ring(corners), at(x, y), {}};
+}
 
 struct Book {
   std::shared_ptr<catalogue::Catalogue> all = std::make_shared<catalogue::Catalogue>();
@@ -66,8 +68,8 @@ struct Book {
     rate.line_kind = line_kind;
     all->rates[id] = rate;
   }
-  void limit(const std::string& id, std::optional<double> least, std::optional<double> greatest, std::optional<double> usual,
-             const std::string& unit) {
+  void limit(const std::string& id, std::optional<double> least, std::optional<double> greatest,
+             std::optional<double> usual, const std::string& unit) {
     catalogue::Limit limit;
     limit.id = id;
     limit.least = least;
@@ -150,12 +152,15 @@ inline bool fact(const takeoff::Share& share, const std::string& word) {
   return std::ranges::find(share.facts, word) != share.facts.end();
 }
 
-// The demo's pool: four arcs that meet without a kink, radii 80, 95 (the waist, centre in the deck), 45 and 360 in. Their turns
-// follow from the outward directions (0, -1), (-3/5, 4/5), (3/5, 4/5), (-3/5, -4/5) where they meet.
+// The demo's pool: four arcs that meet without a kink, radii 80, 95 (the waist, centre in the deck), 45 and 360 in.
+// Their turns follow from the outward directions (0, -1), (-3/5, 4/5), (3/5, 4/5), (-3/5, -4/5) where they meet.
 inline plan::DrawnShape pool_shape() {
-  const double waist = 2 * std::asin(0.6);              // 73.740 degrees
-  const double long_side = std::asin(0.6);              // 36.870
-  return shape({{318, 72, bulge(pi + long_side)}, {270, 216, bulge(-waist)}, {156, 216, bulge(pi)}, {102, 144, bulge(long_side)}});
+  const double waist = 2 * std::asin(0.6);  // 73.740 degrees
+  const double long_side = std::asin(0.6);  // 36.870
+  return shape({{318, 72, bulge(pi + long_side)},
+                {270, 216, bulge(-waist)},
+                {156, 216, bulge(pi)},
+                {102, 144, bulge(long_side)}});
 }
 inline plan::Element pool(plan::Pool what = {}) {
   what.outline = pool_shape();
