@@ -1,0 +1,82 @@
+#include <gtest/gtest.h>
+
+#include "takeoff/ground/yard.h"
+
+using namespace yard;
+using takeoff::ground::Bodies;
+
+// Interlocking pavement tolerance guide (segmental trade association): base past the edge by the greater of 6 in and its
+// thickness. 10 x 20 ft by 6 in mitred: 11 x 21 = 231 sq ft (the corner tip is 1.41 widths out, under the limit of 2).
+TEST(Layers, theBaseReachesPastAFreeEdge) {
+  const plan::Job yard = job({paved("A1", rectangle(0, 0, 240, 120), "dense")});
+  const Bodies all = takeoff::ground::bodies(yard, plan::site(yard));
+  ASSERT_EQ(all.bodies.size(), 2u);
+  EXPECT_NEAR(square_feet(all.bodies[0].footprint), 200, 1e-6);  // bedding: to the edge
+  EXPECT_NEAR(square_feet(all.bodies[1].footprint), 231, 1e-6);
+  EXPECT_NEAR(all.bodies[1].top, (2.375 + 1) * 0.0254, 1e-12);
+}
+
+// The same patio: 231 sq ft x 4 in = 77 cu ft = 2.852 cu yd of dense stone; at 2349.4 kg/m3 that is 5122.6 kg.
+TEST(Layers, stoneIsWeighedByPlacedVolumeAndPlacedDensityAlone) {
+  const plan::Job yard = job({paved("A1", rectangle(0, 0, 240, 120), "dense")});
+  const plan::Site site = plan::site(yard);
+  const auto share = takeoff::ground::layers(yard, site, takeoff::ground::bodies(yard, site));
+  ASSERT_EQ(share.lines.size(), 2u);
+  EXPECT_EQ(share.lines[1].item, "dense");
+  EXPECT_EQ(share.lines[1].working.amount().unit, units::kilogram);
+  EXPECT_NEAR(share.lines[1].working.amount().value, 77 * units::cubic_metres_per_cubic_foot * 2349.4, 1e-3);
+}
+
+// Two areas side by side are one body: nothing reaches past their common edge.
+TEST(Layers, touchingAreasAreOneBody) {
+  const plan::Job yard = job({paved("A1", rectangle(0, 0, 120, 120), "dense"), paved("A2", rectangle(120, 0, 240, 120), "dense")});
+  const Bodies all = takeoff::ground::bodies(yard, plan::site(yard));
+  ASSERT_EQ(all.bodies.size(), 2u);
+  EXPECT_EQ(all.bodies[1].of, (std::vector<plan::ElementId>{"A1", "A2"}));
+  EXPECT_NEAR(square_feet(all.bodies[1].footprint), 231, 1e-6);
+}
+
+TEST(Layers, nothingReachesUnderABuilding) {
+  plan::Building house;
+  house.outline = {{rectangle(0, 120, 240, 400), {}}};
+  const plan::Job yard = job({paved("A1", rectangle(0, 0, 240, 120), "dense"), {"H", "", house}});
+  const Bodies all = takeoff::ground::bodies(yard, plan::site(yard));
+  EXPECT_NEAR(square_feet(all.bodies[1].footprint), 21 * 10.5, 1e-6);  // three sides only
+}
+
+// 21 x 11 ft x (2 3/8 + 1 + 4 in) = 231 x 7.375 / 12 cu ft of bank earth.
+TEST(Layers, digsByDepthAndSaysWhatIsNotChosen) {
+  const plan::Job yard = job({paved("A1", rectangle(0, 0, 240, 120), "dense")});
+  const plan::Site site = plan::site(yard);
+  const auto share = takeoff::ground::dig(yard, site, takeoff::ground::bodies(yard, site));
+  ASSERT_FALSE(share.tasks.empty());
+  EXPECT_EQ(share.tasks[0].rate, "dig-open");
+  EXPECT_NEAR(share.tasks[0].working.amount().value, 231 * 7.375 / 12 * units::cubic_metres_per_cubic_foot, 1e-6);
+  EXPECT_TRUE(said(share, "haul-not-chosen"));
+}
+
+TEST(Layers, openFormationIsNotCompacted) {
+  const plan::Job yard = job({paved("A1", rectangle(0, 0, 240, 120), "open")});
+  const plan::Site site = plan::site(yard);
+  for (const auto& task : takeoff::ground::dig(yard, site, takeoff::ground::bodies(yard, site)).tasks)
+    EXPECT_NE(task.rate, "compact-ground");
+}
+
+// Where a deep base reaches over a shallow one past their edges, the deeper has the ground: no stone is bought twice.
+TEST(Layers, twoBuildUpsShareNoGround) {
+  const plan::Job yard = job({paved("A1", rectangle(0, 0, 120, 120), "open"), paved("A2", rectangle(128, 0, 248, 120), "dense")});
+  const Bodies all = takeoff::ground::bodies(yard, plan::site(yard));
+  double open = 0, dense = 0;
+  for (const auto& body : all.bodies) {
+    if (body.layer.item == "open") open = square_feet(body.footprint);
+    if (body.layer.item == "dense") dense = square_feet(body.footprint);
+  }
+  // 11 x 11 ft = 121 each; they are 8 in apart and each reaches 6 in: the shallow one loses 4 in x 11 ft.
+  EXPECT_NEAR(open, 121, 1e-6);
+  EXPECT_NEAR(dense, 121 - 11.0 * 4 / 12, 1e-6);
+}
+
+TEST(Layers, whatTheCatalogueLacksIsNamed) {
+  plan::Job yard = job({paved("A1", rectangle(0, 0, 240, 120), "none")});
+  EXPECT_EQ(takeoff::ground::bodies(yard, plan::site(yard)).problems.at(0).code, "build-up-unknown");
+}

@@ -1,0 +1,58 @@
+#include <gtest/gtest.h>
+
+#include "takeoff/ground/yard.h"
+
+using namespace yard;
+
+namespace {
+
+plan::Element kerb(std::string id, Ring edges, Point end, bool weeps, bool footing) {
+  plan::EdgeRun run;
+  run.line = {std::move(edges), end, {}};
+  run.what = "kerb";
+  run.item = "kerb";
+  run.paving = geometry::Side::left;
+  if (weeps) run.weeps = plan::Weeps{"tube", "tube", Length::inches(48)};
+  if (footing) run.footing = plan::Footing{"concrete", Length::inches(8), Length::inches(4), {}};
+  return {std::move(id), "", run};
+}
+
+takeoff::Share judged(const plan::Job& job) {
+  const plan::Site site = plan::site(job);
+  return takeoff::ground::way_out(job, site, takeoff::ground::bodies(job, site));
+}
+
+// Open build-up: 2 3/8 + 1 + 6 in = 9 3/8 in to the formation.
+plan::Job with_kerb(bool weeps, bool footing) {
+  return job({paved("A1", rectangle(0, 0, 240, 120), "open"), kerb("K", {{at(0, 0), 0, {}}}, at(240, 0), weeps, footing)});
+}
+
+}  // namespace
+
+TEST(WayOut, openStoneWithoutOneIsABath) {
+  EXPECT_TRUE(said(judged(with_kerb(false, false)), "no-way-out"));
+  EXPECT_FALSE(said(judged(with_kerb(true, false)), "no-way-out"));
+}
+
+TEST(WayOut, denseStoneNeedsNone) {
+  EXPECT_TRUE(judged(job({paved("A1", rectangle(0, 0, 240, 120), "dense")})).problems.empty());
+}
+
+// A weep on a footing drains only what is above it: the kerb is 8 in high and flush, so its foot is 8 in down and
+// 1 3/8 in of stone stays full.
+TEST(WayOut, aFootingIsADam) {
+  EXPECT_TRUE(said(judged(with_kerb(true, true)), "dead-depth"));
+  EXPECT_FALSE(said(judged(with_kerb(true, false)), "dead-depth"));
+}
+
+// Draw-down = dead depth x porosity / rate. Worked: 6 in at 40 %, 0.10 in/h = 24 h; 0.02 in/h = 120 h, over 48 h. Here the
+// whole 9 3/8 in counts, as nothing else lets it out: x 0.40 / 0.10 = 37.5 h passes; / 0.02 = 187.5 h does not.
+TEST(WayOut, soilThatSoaksMustDoSoInTime) {
+  plan::Job soaking = with_kerb(false, false);
+  soaking.choices.infiltration_counts = true;
+  soaking.choices.infiltration_m_s = 0.10 * 0.0254 / 3600;
+  EXPECT_FALSE(said(judged(soaking), "draw-down"));
+  EXPECT_FALSE(said(judged(soaking), "no-way-out"));
+  soaking.choices.infiltration_m_s = 0.02 * 0.0254 / 3600;
+  EXPECT_TRUE(said(judged(soaking), "draw-down"));
+}
