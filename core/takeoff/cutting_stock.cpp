@@ -37,7 +37,8 @@ Pieces in_order(const std::vector<units::Length>& demands, units::Length stock, 
 
 int up(Steps size, Steps room) { return static_cast<int>((size + room - 1) / room); }
 
-// Pieces over room - alpha stand alone, those over half stand one to a stock, and the rest down to alpha must go into what these leave.
+// Pieces over room - alpha stand alone, those over half stand one to a stock, and the rest down to alpha must go into
+// what these leave.
 int proven_bound(const Pieces& pieces) {
   const auto& size = pieces.size;
   std::vector<Steps> sum(size.size() + 1, 0);

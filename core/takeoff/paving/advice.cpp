@@ -42,7 +42,8 @@ std::optional<double> shared_last_two(const Layout& layout) {
 }
 
 bool free_edge(const LaidArea& area) {
-  return std::ranges::any_of(area.ground->stretches, [](const plan::Stretch& s) { return s.meets == plan::Meets::planting; });
+  return std::ranges::any_of(area.ground->stretches,
+                             [](const plan::Stretch& s) { return s.meets == plan::Meets::planting; });
 }
 
 void slivers(const plan::Job& job, const LaidArea& area, Share& share) {
@@ -51,7 +52,8 @@ void slivers(const plan::Job& job, const LaidArea& area, Share& share) {
   std::string mend;
   for (const Mend& way : mends(job, area)) {
     if (way.counts.slivers >= count) continue;
-    mend += way.what + " (" + std::to_string(way.counts.slivers) + " left, " + many(way.counts.cut, "cut", "cuts") + "); ";
+    mend +=
+        way.what + " (" + std::to_string(way.counts.slivers) + " left, " + many(way.counts.cut, "cut", "cuts") + "); ";
   }
   if (const auto shared = shared_last_two(*area.layout))
     mend += "share the last two of a row (" + edges::shown(job, *shared / per_metre) + " or more each); ";
@@ -94,10 +96,10 @@ void narrow_cuts(const plan::Job& job, const LaidArea& area, Share& share) {
   });
   if (count == 0) return;
   if (vehicles) {
-    share.problems.push_back(edges::flag("cut-under-vehicles",
-                                         many(count, "cut piece is", "cut pieces are") + " under a third of the unit, under vehicles",
-                                         "shift the start, turn the pattern, or lay a border course against the edge",
-                                         area.ground->element->id));
+    share.problems.push_back(edges::flag(
+        "cut-under-vehicles",
+        many(count, "cut piece is", "cut pieces are") + " under a third of the unit, under vehicles",
+        "shift the start, turn the pattern, or lay a border course against the edge", area.ground->element->id));
   } else {
     share.problems.push_back(edges::flag("cut-too-narrow",
                                          many(count, "cut piece is", "cut pieces are") + " narrower than " +
@@ -133,11 +135,12 @@ void weight(const plan::Job& job, const LaidArea& area, const catalogue::Item& i
   const double pounds = found != job.catalogue->limits.end() ? found->second.greatest.value_or(51) : 51;
   if (!item.mass_kg || *item.mass_kg <= pounds * units::kilograms_per_pound || count == 0) return;
   share.facts.push_back("heavy-unit");
-  share.problems.push_back(edges::flag(
-      "heavy-unit", many(count, "piece", "pieces") + " of " + item.id + " weigh " + units::show_number(*item.mass_kg, 1) + " kg (" +
-                        units::show_number(*item.mass_kg / units::kilograms_per_pound, 0) + " lb) each, over " +
-                        units::show_number(pounds, 0) + " lb for one person",
-      "lift by two or by machine: the crew lead decides", area.ground->element->id));
+  share.problems.push_back(edges::flag("heavy-unit",
+                                       many(count, "piece", "pieces") + " of " + item.id + " weigh " +
+                                           units::show_number(*item.mass_kg, 1) + " kg (" +
+                                           units::show_number(*item.mass_kg / units::kilograms_per_pound, 0) +
+                                           " lb) each, over " + units::show_number(pounds, 0) + " lb for one person",
+                                       "lift by two or by machine: the crew lead decides", area.ground->element->id));
 }
 
 void per_item(const plan::Job& job, const LaidArea& area, Share& share) {
@@ -156,7 +159,8 @@ void per_item(const plan::Job& job, const LaidArea& area, Share& share) {
   }
 }
 
-void try_start(const LaidArea& area, const Slivers& limit, geometry::Vec share, const std::string& what, std::vector<Mend>& found) {
+void try_start(const LaidArea& area, const Slivers& limit, geometry::Vec share, const std::string& what,
+               std::vector<Mend>& found) {
   Lattice shifted = area.layout->lattice;
   const geometry::Vec by{share.x * shifted.along + share.y * shifted.across.x, share.y * shifted.across.y};
   shifted.start = geometry::moved(shifted.start, shifted.from_frame(by));
@@ -211,10 +215,9 @@ void add_advice(const plan::Job& job, const LaidArea& area, Share& share) {
   narrow_cuts(job, area, share);
   const catalogue::Pattern* pattern = job.catalogue->pattern(paved(area).laying->pattern);
   if (paved(area).vehicles && pattern && !pattern->herringbone)
-    share.problems.push_back(edges::notice("pattern-under-vehicles",
-                                           "pattern " + pattern->id + " lies under vehicles; herringbone holds them best",
-                                           "choose a herringbone pattern, or lay running bond across the traffic",
-                                           area.ground->element->id));
+    share.problems.push_back(edges::notice(
+        "pattern-under-vehicles", "pattern " + pattern->id + " lies under vehicles; herringbone holds them best",
+        "choose a herringbone pattern, or lay running bond across the traffic", area.ground->element->id));
 }
 
 }  // namespace takeoff::paving

@@ -108,7 +108,8 @@ class Layer {
   void border(const plan::BorderCourse& course) {
     const auto size = course_size(job_.catalogue->item(course.item), course);
     if (!size) {
-      say(edges::fault("border-unit", "the unit '" + course.item + "' of a border course is not in the catalogue or has no size",
+      say(edges::fault("border-unit",
+                       "the unit '" + course.item + "' of a border course is not in the catalogue or has no size",
                        "choose a unit with length and width", ground_.element->id));
       return;
     }
@@ -175,8 +176,16 @@ class Layer {
     if (!all.empty()) {
       make = all.front();
     } else {
-      make = {RowMake::How::tapered, std::max(1, static_cast<int>(std::ceil(run.far_length / (rules.piece + rules.joint)))),
-              0, 0, 0, rules.joint, rules.joint, 0, 0, 0};
+      make = {RowMake::How::tapered,
+              std::max(1, static_cast<int>(std::ceil(run.far_length / (rules.piece + rules.joint)))),
+              0,
+              0,
+              0,
+              rules.joint,
+              rules.joint,
+              0,
+              0,
+              0};
       make.cut = make.pieces;
       make.near_face = std::max(0.0, run.near_length / make.pieces - rules.joint);
       make.far_face = run.far_length / make.pieces - rules.joint;
@@ -225,8 +234,8 @@ class Layer {
     std::string missing = paved_.build_up.empty() ? "build-up" : "";
     if (!paved_.laying) missing += missing.empty() ? "pattern with its units" : " and no pattern with its units";
     if (!missing.empty())
-      say(edges::fault("nothing-chosen", "no " + missing + " chosen for this area", "choose it; the area is measured until then",
-                       ground_.element->id));
+      say(edges::fault("nothing-chosen", "no " + missing + " chosen for this area",
+                       "choose it; the area is measured until then", ground_.element->id));
     if (!paved_.laying) return;
     const auto bound = lattice(*job_.catalogue, *paved_.laying);
     if (!bound) return say(bound.error());

@@ -35,7 +35,8 @@ Stretch stretch_of(const geometry::Curve& curve) {
   return {{curve}, curve.straight() ? 0 : curve.sweep(), curve.length(), 0, 0, 0};
 }
 
-// Does the one arc from the first start to the last end, with the turn of all, pass within 1/16 in of each end and middle?
+// Does the one arc from the first start to the last end, with the turn of all, pass within 1/16 in of each end and
+// middle?
 bool one_arc_follows(const Stretch& a, const Stretch& b) {
   const double turn = a.turn + b.turn;
   const geometry::Point start = a.curves.front().start;
@@ -136,7 +137,8 @@ RowCorner built_at(double turn, RowCorner wanted, const RowRules& rules) {
   return wanted;
 }
 
-// The end is no longer mitred: the leg that runs through keeps its longer line, the one that stops loses what the other takes.
+// The end is no longer mitred: the leg that runs through keeps its longer line, the one that stops loses what the
+// other takes.
 void end_square(RowRun& run, double& corner, const RowRules& rules, bool stops) {
   const double turn = corner;
   const double mitre = rules.deep * std::tan(turn / 2);
@@ -231,7 +233,8 @@ void uncut_way(const RowRun& run, const RowRules& rules, std::vector<RowMake>& f
   RowMake best;
   double best_off = std::numeric_limits<double>::infinity();
   // The count that brings the middle of the wedge nearest to the joint wanted lies between those of the two lines.
-  const int first = std::max({1, static_cast<int>(about) - 1, static_cast<int>(std::ceil(run.turn / std::numbers::pi))});
+  const int half_turns = static_cast<int>(std::ceil(run.turn / std::numbers::pi));
+  const int first = std::max({1, static_cast<int>(about) - 1, half_turns});
   const int last = static_cast<int>(about * (p + rules.deep) / p) + 2;
   for (int n = first; n <= last; ++n) {
     const double a = run.turn / (2 * n);

@@ -149,7 +149,8 @@ class Family {
     if (needs_.empty()) return 0;
     return std::max(by_slopes_then_reach(true), by_slopes_then_reach(false));
   }
-  // Either way of pairing needs at least the smaller of middle and reach of both pieces, so this many pairs are never beaten.
+  // Either way of pairing needs at least the smaller of middle and reach of both pieces, so this many pairs are never
+  // beaten.
   std::int64_t pairs_at_most() const {
     if (needs_.empty()) return 0;
     std::vector<Size> sizes;
@@ -187,7 +188,8 @@ class Family {
     std::int64_t found = 0;
     for (auto& [slope, sizes] : by_slope) {
       const double run = static_cast<double>(slope) / 1000;
-      const double oblique_kerf = cutting_.kerf * (std::hypot(1, run) - 1);  // a kerf is wider along the unit than across the cut
+      // A kerf is wider along the unit than across the cut.
+      const double oblique_kerf = cutting_.kerf * (std::hypot(1, run) - 1);
       found += take(pairs(std::move(sizes), room() - oblique_kerf, cutting_.directional), used);
     }
     return found;
@@ -212,7 +214,7 @@ Stock sawn(const std::vector<Need>& needs, double kerf) {
   const auto steps = [](double value) { return units::Length::of_steps(std::llround(value)); };
   std::vector<units::Length> demands;
   const units::Length whole = steps(needs.front().whole);
-  for (const Need& need : needs) demands.push_back(std::min(units::Length::of_steps(std::llround(std::ceil(need.along))), whole));
+  for (const Need& need : needs) demands.push_back(std::min(steps(std::ceil(need.along)), whole));
   const StockPlan plan = cutting_stock(demands, whole, steps(kerf));
   return {plan.bought, plan.bound};
 }

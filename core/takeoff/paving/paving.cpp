@@ -63,8 +63,9 @@ Working as_taped(Working working, const LaidArea& area) {
   const auto taped = paved(area).taped_area_m2;
   const double net = area.ground->net.area().si();
   if (!taped || net <= 0) return working;
-  return Working::product({std::move(working), Working::quotient(term("area taped on site", *taped, units::square_metre, id(area)),
-                                                                 term("net area as drawn", net, units::square_metre, id(area)))});
+  return Working::product(
+      {std::move(working), Working::quotient(term("area taped on site", *taped, units::square_metre, id(area)),
+                                             term("net area as drawn", net, units::square_metre, id(area)))});
 }
 
 Working of_field(const plan::Job& job, const LaidArea& area, const FieldUnits& units) {
@@ -72,7 +73,8 @@ Working of_field(const plan::Job& job, const LaidArea& area, const FieldUnits& u
   if (units.whole > 0) parts.emplace_back(pieces("whole units", units.whole, area));
   const Bought& cuts = bought(job, units);
   if (cuts.from_offcuts > 0)
-    parts.push_back(Working::difference(pieces("cut pieces", cuts.pieces, area), pieces("of them out of offcuts", cuts.from_offcuts, area))
+    parts.push_back(Working::difference(pieces("cut pieces", cuts.pieces, area),
+                                        pieces("of them out of offcuts", cuts.from_offcuts, area))
                         .named("units bought for cuts"));
   else if (cuts.pieces > 0)
     parts.emplace_back(pieces("units bought for cuts", cuts.units, area));
@@ -97,8 +99,13 @@ void add_lines(const plan::Job& job, const LaidArea& area, const std::map<Id, Fi
     if (parts.empty()) continue;
     const bool in_field = field.contains(item);
     Working all = parts.size() == 1 ? parts.front() : Working::sum(std::move(parts));
-    share.lines.push_back({Stage::paving, item, (in_field ? "units of " : "border of ") + id(area), {id(area)},
-                           paved(area).taped_area_m2 && in_field ? Working::up(std::move(all)) : std::move(all), {}, false});
+    share.lines.push_back({Stage::paving,
+                           item,
+                           (in_field ? "units of " : "border of ") + id(area),
+                           {id(area)},
+                           paved(area).taped_area_m2 && in_field ? Working::up(std::move(all)) : std::move(all),
+                           {},
+                           false});
   }
 }
 
@@ -192,11 +199,12 @@ void add_tasks(const plan::Job& job, const LaidArea& area, Share& share) {
     const LaidBorder& border = area.borders[k];
     const bool soldier = border.course.way == plan::BorderCourse::Way::soldier;
     const std::string name = "border course " + std::to_string(k + 1);
-    edges::add_task(job, soldier ? "border-soldier" : "border-sailor", Stage::paving, name + " of " + id(area), id(area),
-                    edges::RunOfWork{term("middle line of " + name + ", straight", border.mid_length - border.curved_length,
-                                          units::metre, id(area)),
-                                     term("middle line of " + name + ", curved", border.curved_length, units::metre, id(area))},
-                    share);
+    edges::add_task(
+        job, soldier ? "border-soldier" : "border-sailor", Stage::paving, name + " of " + id(area), id(area),
+        edges::RunOfWork{term("middle line of " + name + ", straight", border.mid_length - border.curved_length,
+                              units::metre, id(area)),
+                         term("middle line of " + name + ", curved", border.curved_length, units::metre, id(area))},
+        share);
     if (border.units > 0)
       compacted.emplace_back(term("strip of " + name, border.strip.area().si(), units::square_metre, id(area)));
   }
@@ -229,7 +237,8 @@ double units_by_area(const Layout& layout, double field) {
   return repeat > 0 ? field / repeat * static_cast<double>(layout.lattice.kinds.size()) : 0;
 }
 
-void add_field_measures(const plan::Job& job, const LaidArea& area, const std::map<Id, FieldUnits>& field, Measures& measures) {
+void add_field_measures(const plan::Job& job, const LaidArea& area, const std::map<Id, FieldUnits>& field,
+                        Measures& measures) {
   if (!area.layout) return;
   const Layout& layout = *area.layout;
   FieldUnits all;
@@ -310,10 +319,15 @@ Share saved_between_areas(const plan::Job& job, const std::vector<const LaidArea
       of.push_back(id(*area));
     }
     if (together.units >= sum) continue;
-    share.lines.push_back({Stage::paving, item, "offcuts that travel between areas", of,
-                           Working::difference(term("units bought for all cuts together", static_cast<double>(together.units), units::piece, item),
+    share.lines.push_back({Stage::paving,
+                           item,
+                           "offcuts that travel between areas",
+                           of,
+                           Working::difference(term("units bought for all cuts together",
+                                                    static_cast<double>(together.units), units::piece, item),
                                                Working::sum(std::move(apart))),
-                           {}, false});
+                           {},
+                           false});
   }
   return share;
 }

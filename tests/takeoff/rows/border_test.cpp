@@ -84,7 +84,8 @@ TEST(Coping, TaperedWithTheCentreOnLand) {
   EXPECT_NEAR(tapered->far_face / inch, 11.863, 0.0005);
 }
 
-// Corners of a piece of width l whose near side's middle touches the circle of radius p, turned by `turn` about its centre.
+// Corners of a piece of width l whose near side's middle touches the circle of radius p, turned by `turn` about its
+// centre.
 geometry::Vec corner(double p, double l, double along, double turn) {
   return {p * std::cos(turn) - along * l / 2 * std::sin(turn), p * std::sin(turn) + along * l / 2 * std::cos(turn)};
 }
@@ -112,7 +113,8 @@ TEST(Coping, TighterThanTheLeastRadiusNothingLiesUncut) {
   RowRules rules = coping_rules();
   rules.piece = 6 * inch;
   const double least = least_radius_uncut(rules.piece, rules.deep, rules.joint_least, rules.joint_greatest);
-  // At the least radius both joints stand at their limits with one turn a piece, sin a = (jmax - jmin) / 2w: 80 such pieces fit.
+  // At the least radius both joints stand at their limits with one turn a piece, sin a = (jmax - jmin) / 2w: 80 such
+  // pieces fit.
   const double turn = 160 * std::asin((rules.joint_greatest - rules.joint_least) / (2 * rules.deep));
   const auto run = [&](double p) { return RowRun{p * turn, (p + rules.deep) * turn, p, turn, 0, 0}; };
   const auto all = ways(run(least), rules);
@@ -125,7 +127,8 @@ TEST(Coping, TighterThanTheLeastRadiusNothingLiesUncut) {
 }
 
 TEST(Coping, RadiusPiecesWithinASixteenth) {
-  // Nose 60 in, length 14 1/8 in at the back, 72 in: l^2/8 (1/R - 1/R_s) is 0 at the stock's own radius, n = ceil(72 pi/2 / 14.25) = 8.
+  // Nose 60 in, length 14 1/8 in at the back, 72 in: l^2/8 (1/R - 1/R_s) is 0 at the stock's own radius, n = ceil(72
+  // pi/2 / 14.25) = 8.
   RowRules rules = coping_rules();
   rules.piece = 14.125 * inch;
   rules.joint = inch / 8;
@@ -156,8 +159,9 @@ TEST(Border, LeastRadiiWithoutCuts) {
 }
 
 TEST(Border, ClosedRingUncut) {
-  // Derived: inner radius 120 in, units 4 x 8 in (8 deep), least joint 1/8 in: floor(240 pi / 4.125) = 182; joints 0.1428 in inside and
-  // 0.4189 outside by arc lengths (240 pi / 182 - 4, 256 pi / 182 - 4); between corners, as here, 2 r sin a - l cos a: 0.0004 more.
+  // Derived: inner radius 120 in, units 4 x 8 in (8 deep), least joint 1/8 in: floor(240 pi / 4.125) = 182; joints
+  // 0.1428 in inside and 0.4189 outside by arc lengths (240 pi / 182 - 4, 256 pi / 182 - 4); between corners, as
+  // here, 2 r sin a - l cos a: 0.0004 more.
   RowRules rules;
   rules.piece = 4 * inch;
   rules.deep = 8 * inch;
@@ -173,7 +177,8 @@ TEST(Border, ClosedRingUncut) {
 }
 
 TEST(Border, PoolFrontWaterAndBack) {
-  // 16 x 32 ft, overhang 1.5, coping 12 in: front 95.0, water 96.0, back 103.0 ft (4 corners, each 1.5 in shorter or 10.5 longer on both legs).
+  // 16 x 32 ft, overhang 1.5, coping 12 in: front 95.0, water 96.0, back 103.0 ft (4 corners, each 1.5 in shorter or
+  // 10.5 longer on both legs).
   const Path water = rectangle(32 * 12, 16 * 12);
   EXPECT_DOUBLE_EQ(water.length().si() / 0.3048, 96);
   const auto runs = row_runs(water, -1.5 * inch, 12 * inch, geometry::Side::right);
@@ -191,7 +196,8 @@ TEST(Border, PoolFrontWaterAndBack) {
 }
 
 TEST(Border, TurnedCornersOfTwoCourses) {
-  // Derived: units on end, 4 x 8 in, tight, round 20 x 12 ft with turned corners: 2 (240 + 144 - 16) / 4 = 184, the second course 168.
+  // Derived: units on end, 4 x 8 in, tight, round 20 x 12 ft with turned corners: 2 (240 + 144 - 16) / 4 = 184, the
+  // second course 168.
   RowRules rules;
   rules.piece = 4 * inch;
   rules.deep = 8 * inch;
@@ -249,7 +255,8 @@ TEST(Border, StraightRuns) {
   auto all = ways(run(122.5), rules);
   EXPECT_EQ(all.front().pieces, 10);
   EXPECT_EQ(all.front().cut, 0);
-  // 100 in: ceil(100 / 12.25) = 9 even pieces of 100 / 9 - 1/4 = 10.861 in, or 7 whole and two closers of (100 - 85.75) / 2 - 1/4 = 6.875 in.
+  // 100 in: ceil(100 / 12.25) = 9 even pieces of 100 / 9 - 1/4 = 10.861 in, or 7 whole and two closers of (100 -
+  // 85.75) / 2 - 1/4 = 6.875 in.
   all = ways(run(100), rules);
   ASSERT_EQ(all.size(), 2U);
   EXPECT_EQ(all[0].how, RowMake::How::straight_closers);
@@ -292,7 +299,8 @@ TEST(Border, TerracePoolByLongerLines) {
   // Longer of nose and back line of each arc, added, / 6 in, up once: 147; with the shorter ones 129.
   EXPECT_EQ(std::ceil(longer / (6 * inch)), 147);
   EXPECT_EQ(std::ceil(near / (6 * inch)), 129);
-  // At the waist the centre lies on land: there the nose is the far line. P + 2 pi d: 20.0324721 m nose, 21.9475869 m back.
+  // At the waist the centre lies on land: there the nose is the far line. P + 2 pi d: 20.0324721 m nose, 21.9475869 m
+  // back.
   EXPECT_NEAR(nose, 20.0324721, 2e-6);
   EXPECT_NEAR(near + far - nose, 21.9475869, 2e-6);
 }

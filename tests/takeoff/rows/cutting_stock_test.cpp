@@ -36,7 +36,8 @@ void holds(const StockPlan& plan, const std::vector<Length>& demands, Length sto
 }
 
 // Every way of sharing the pieces out among stocks, one by one.
-int exhaustive(const std::vector<Length>& demands, std::size_t i, std::vector<Length>& left, Length stock, Length kerf) {
+int exhaustive(const std::vector<Length>& demands, std::size_t i, std::vector<Length>& left, Length stock,
+               Length kerf) {
   if (i == demands.size()) return static_cast<int>(left.size());
   int best = 1000;
   for (std::size_t s = 0; s < left.size(); ++s) {
@@ -52,7 +53,8 @@ int exhaustive(const std::vector<Length>& demands, std::size_t i, std::vector<Le
 }
 
 TEST(CuttingStock, WallPiecesOfTheTerrace) {
-  // Twelve pieces into 18 in blocks, kerf 1/8 in: total 146.5 + 12/8 = 148 over 18.125 is 8.17, so 9 at least; a plan with 9 exists.
+  // Twelve pieces into 18 in blocks, kerf 1/8 in: total 146.5 + 12/8 = 148 over 18.125 is 8.17, so 9 at least; a plan
+  // with 9 exists.
   const auto demands = quarters({6.5, 6.75, 7.5, 8, 8.25, 11.25, 13.5, 15, 16.25, 16.5, 17.25, 17.75});
   const StockPlan plan = cutting_stock(demands, Length::inches(18), Length::inch_64ths(8));
   EXPECT_EQ(plan.bought, 9);
@@ -93,7 +95,8 @@ TEST(CuttingStock, EqualsExhaustiveSearch) {
     const Length stock = Length::inches(18);
     const Length kerf = Length::inch_64ths(8 * (set % 3));
     const int count = 1 + static_cast<int>(random() % 8);
-    for (int i = 0; i < count; ++i) demands.push_back(Length::inch_64ths(64 + static_cast<std::int64_t>(random() % 1088)));
+    for (int i = 0; i < count; ++i)
+      demands.push_back(Length::inch_64ths(64 + static_cast<std::int64_t>(random() % 1088)));
     std::vector<Length> left;
     const StockPlan plan = cutting_stock(demands, stock, kerf);
     ASSERT_EQ(plan.bought, exhaustive(demands, 0, left, stock, kerf)) << "set " << set;

@@ -35,7 +35,8 @@ TEST(Offcuts, TwoPiecesWithTheKerfBetween) {
 }
 
 TEST(Offcuts, AFinishedUnitGivesTwoPiecesNeverThree) {
-  // Three pieces of 2 in: the middle one of a unit would have no finished end. With sawn edges 2 + 2 + 2 + 2/8 fits 8 in.
+  // Three pieces of 2 in: the middle one of a unit would have no finished end. With sawn edges 2 + 2 + 2 + 2/8 fits 8
+  // in.
   const std::vector<Need> needs(3, square_cut(2));
   EXPECT_EQ(bought(needs).units, 2);
   Cutting sawn = eighth();
@@ -52,7 +53,8 @@ TEST(Offcuts, NoneBuysOneForEach) {
 }
 
 TEST(Offcuts, ObliqueHalvesServeTheSameEdge) {
-  // Cut at 45 degrees across 4 in: reaches 4 + 2 = 6 in at the long side, 4 in at the middle. Two halves: 4 + 1/8 x sqrt 2 + 3.8 = 7.977 in.
+  // Cut at 45 degrees across 4 in: reaches 4 + 2 = 6 in at the long side, 4 in at the middle. Two halves: 4 + 1/8 x
+  // sqrt 2 + 3.8 = 7.977 in.
   Need a{6 * inch, 8 * inch, true, 1, 4 * inch, false, false};
   Need b{5.8 * inch, 8 * inch, true, 1, 3.8 * inch, false, false};
   EXPECT_EQ(bought({a, b}).units, 1);
@@ -105,7 +107,8 @@ TEST(Offcuts, EqualsExhaustivePairing) {
     cutting.directional = set % 2 == 1;
     std::vector<Need> needs;
     const int count = 1 + static_cast<int>(random() % 9);
-    for (int i = 0; i < count; ++i) needs.push_back(square_cut(0.5 + static_cast<double>(random() % 240) / 32, random() % 2 == 0));
+    for (int i = 0; i < count; ++i)
+      needs.push_back(square_cut(0.5 + static_cast<double>(random() % 240) / 32, random() % 2 == 0));
     std::vector<bool> used(needs.size(), false);
     const Bought found = bought(needs, cutting);
     ASSERT_EQ(found.units, fewest(needs, used, 0, 8 * inch - cutting.kerf, cutting.directional)) << "set " << set;
@@ -171,7 +174,8 @@ TEST(Offcuts, NeedOfARipAndOfATurnedUnit) {
 
 TEST(Offcuts, NeedOfAnObliqueCut) {
   // From (5, 0) to (3, 4): 2 in back over 4 in, middle at 4 in, furthest reach 5 in.
-  const Need oblique = need(one_unit(false), piece({{{0, 0}, false}, {{5, 0}, true}, {{3, 4}, false}, {{0, 4}, false}}));
+  const Need oblique =
+      need(one_unit(false), piece({{{0, 0}, false}, {{5, 0}, true}, {{3, 4}, false}, {{0, 4}, false}}));
   EXPECT_NEAR(oblique.slope, -0.5, 1e-12);
   EXPECT_NEAR(oblique.middle, 4 * inch, 1e-6);
   EXPECT_NEAR(oblique.along, 5 * inch, 1e-6);
