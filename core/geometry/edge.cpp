@@ -55,9 +55,7 @@ Vec Curve::direction(double share) const {
   return straight() ? along : rotated(along, (share - 0.5) * sweep());
 }
 
-double Curve::segment_area() const {
-  return straight() ? 0 : dot(chord(), chord()) * unit_segment(bulge);
-}
+double Curve::segment_area() const { return straight() ? 0 : dot(chord(), chord()) * unit_segment(bulge); }
 
 Curve curve(std::span<const Edge> ring, std::size_t i) {
   return {ring[i].from, ring[(i + 1) % ring.size()].from, ring[i].bulge};

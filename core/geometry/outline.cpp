@@ -24,8 +24,8 @@ struct Moments {
   Vec first;
 };
 
-// The centre of gravity of the segment between chord and arc lies chord^3 / (12 area) from the circle's centre; of a very
-// flat one, where this cancels, two fifths of the rise above the chord, as in a parabola.
+// The centre of gravity of the segment between chord and arc lies chord^3 / (12 area) from the circle's centre; of a
+// very flat one, where this cancels, two fifths of the rise above the chord, as in a parabola.
 Vec segment_centroid(const Curve& c) {
   const Vec chord = c.chord();
   const Vec middle = 0.5 * chord;
@@ -138,9 +138,7 @@ bool inside(const Box& box, Point p) {
 
 }  // namespace
 
-Box grown(Box box, units::Length by) {
-  return {{box.low.x - by, box.low.y - by}, {box.high.x + by, box.high.y + by}};
-}
+Box grown(Box box, units::Length by) { return {{box.low.x - by, box.low.y - by}, {box.high.x + by, box.high.y + by}}; }
 
 bool overlap(const Box& a, const Box& b) {
   return a.low.x <= b.high.x && b.low.x <= a.high.x && a.low.y <= b.high.y && b.low.y <= a.high.y;

@@ -96,9 +96,9 @@ problem::Result<Part> by_halves(const Table& table, std::size_t first, std::size
   if (!a) return a;
   auto b = by_halves(table, middle, last);
   if (!b) return b;
-  const Point place = overlap(a->box, b->box) ? Point{std::max(a->box.low.x, b->box.low.x),
-                                                      std::max(a->box.low.y, b->box.low.y)}
-                                              : a->box.low;
+  const Point place = overlap(a->box, b->box)
+                          ? Point{std::max(a->box.low.x, b->box.low.x), std::max(a->box.low.y, b->box.low.y)}
+                          : a->box.low;
   auto both = together(a->geometry, b->geometry, place);
   if (!both) return std::unexpected(both.error());
   double shared = 0;

@@ -4,8 +4,8 @@
 #include <optional>
 
 #include "geometry/flatten.h"
-#include "geometry/index.h"
 #include "geometry/private/geos.h"
+#include "geometry/private/ring_faults.h"
 #include "geometry/private/shapes.h"
 #include "geometry/private/trace.h"
 
@@ -19,8 +19,6 @@ using geos::Patch;
 using problem::Problem;
 using problem::Result;
 
-constexpr double bulge_limit = 1e3;
-
 problem::Place place_of(Point at) { return {.element = {}, .file = {}, .at = xy(at)}; }
 
 std::unexpected<Problem> fault(const char* code, const char* text, const char* mend, Point at) {
@@ -30,84 +28,6 @@ std::unexpected<Problem> fault(const char* code, const char* text, const char* m
 Problem touches(Point at) {
   return {problem::Severity::notice, "outline-touches-itself", "the outline touches itself here and is split there",
           "draw a gap if there should be one", place_of(at)};
-}
-
-bool too_far(Point p) {
-  return p.x > reach_of_plan || p.x < -reach_of_plan || p.y > reach_of_plan || p.y < -reach_of_plan;
-}
-
-// Numbers before shapes: nothing is computed with an edge that this lets through and that is not sound.
-std::optional<std::unexpected<Problem>> fault_of_numbers(const Ring& ring) {
-  if (ring.empty()) {
-    return problem::fault("outline-empty", "the outline has no points", "draw it again or take it out");
-  }
-  for (const Edge& edge : ring) {
-    if (too_far(edge.from)) {
-      return fault("outline-too-far", "a point of the outline lies more than 5 km from the job's origin",
-                   "move the drawing to the origin, or make it a job of its own", edge.from);
-    }
-    if (!(std::abs(edge.bulge) <= bulge_limit)) {
-      return fault("edge-bulge", "an arc of the outline is no arc, or all but a whole circle",
-                   "draw it as two arcs", edge.from);
-    }
-  }
-  if (ring.size() == 1 || (ring.size() == 2 && ring[0].bulge == 0 && ring[1].bulge == 0)) {
-    return fault("outline-empty", "the outline has fewer than three edges", "draw the missing points",
-                 ring.front().from);
-  }
-  for (const Curve& c : curves(ring)) {
-    if (c.start == c.end) {
-      return fault("edge-zero-length", "two points of the outline that follow each other are the same point",
-                   "take one of them out", c.start);
-    }
-    const Box box = bounds(c);
-    if (too_far(box.low) || too_far(box.high)) {
-      return fault("outline-too-far", "an arc of the outline runs more than 5 km from the job's origin",
-                   "make the arc flatter, or move the drawing to the origin", c.start);
-    }
-  }
-  return std::nullopt;
-}
-
-__extension__ using Wide = __int128;
-
-// Exactly back along the same straight line.
-bool turns_back(Point a, Point b, Point c) {
-  const Wide ux = (b.x - a.x).steps();
-  const Wide uy = (b.y - a.y).steps();
-  const Wide vx = (c.x - b.x).steps();
-  const Wide vy = (c.y - b.y).steps();
-  return ux * vy == uy * vx && ux * vx + uy * vy < 0;
-}
-
-// Back along the same circle (or the line that an arc all but is). The ends lie on the grid, so the two may part by some
-// steps over the shorter one, through their tangents or their curvatures, and still be drawn as one.
-bool turns_back(const Curve& before, const Curve& after) {
-  const Vec in = before.direction(1);
-  const Vec out = after.direction(0);
-  if (dot(in, out) >= 0) return false;
-  const auto curvature = [](const Curve& c) { return c.straight() ? 0 : std::copysign(1 / c.radius(), c.bulge); };
-  const double shorter = std::min(before.length(), after.length());
-  const double bend = std::abs(curvature(before) + curvature(after));
-  return std::abs(cross(in, out)) * shorter + bend * shorter * shorter / 2 < 4;
-}
-
-// Where an edge runs back over the one before it. Of two lines the width is exactly nothing, so the ground is certain.
-struct Spike {
-  Point at;
-  bool lines = true;
-};
-std::vector<Spike> spikes(const Ring& ring) {
-  const std::vector<Curve> all = curves(ring);
-  std::vector<Spike> found;
-  for (std::size_t i = 0; i < all.size(); ++i) {
-    const Curve& next = all[(i + 1) % all.size()];
-    const bool lines = all[i].straight() && next.straight();
-    if (lines ? turns_back(all[i].start, all[i].end, next.end) : turns_back(all[i], next)) {
-      found.push_back({next.start, lines});
-    }
-  }
-  return found;
 }
 
 std::unexpected<Problem> spiked(Point at) {
@@ -214,7 +134,7 @@ struct Checked {
 };
 
 Result<Checked> checked(const Ring& drawn) {
-  if (auto bad = fault_of_numbers(drawn)) return *bad;
+  if (auto bad = fault_of_numbers(drawn)) return std::unexpected(std::move(*bad));
   const std::vector<Spike> back = spikes(drawn);
   for (const Spike& one : back) {
     if (!one.lines) return spiked(one.at);
@@ -272,31 +192,55 @@ Ground ground_of(const Checked& ring, Point origin) {
   return {std::move(geometry), area, edge};
 }
 
-// Islands have to lie in the ground and beside each other. Notices say where they touch.
-Result<std::vector<Problem>> islands(const std::vector<Checked>& rings, const std::vector<Ground>& grounds,
-                                     Point origin) {
-  std::vector<Problem> notices;
+using Notices = std::vector<Problem>;
+
+// An island has to lie in the ground.
+std::optional<Problem> outside(const Checked& island, const Ground& ground, const Ground& taken, Point origin) {
+  auto within = meeting(ground.geometry, taken.geometry, origin);
+  if (!within) return within.error();
+  if (within->area >= taken.area - taken.edge) return std::nullopt;
+  const bool partly = within->area > taken.edge;
+  return fault("hole-outside", partly ? "an island reaches past the outline" : "an island lies outside the outline",
+               "move the island into the outline, or draw it as an element of its own", island.ring.front().from)
+      .error();
+}
+
+// Islands have to lie beside each other. Says where two touch.
+Result<Notices> beside(const Ground& a, const Ground& b, Point origin) {
+  if (GEOSIntersects_r(geos::context(), a.geometry.get(), b.geometry.get()) == 0) return Notices{};
+  auto both = meeting(a.geometry, b.geometry, origin);
+  if (!both) return std::unexpected(both.error());
+  if (both->area > std::min(a.edge, b.edge)) {
+    return fault("holes-overlap", "two islands lie over each other", "draw them as one, or move them apart",
+                 both->at.value_or(origin));
+  }
+  return both->at ? Notices{touches(*both->at)} : Notices{};
+}
+
+struct FreePrepared {
+  void operator()(const GEOSPreparedGeometry* prepared) const { GEOSPreparedGeom_destroy_r(geos::context(), prepared); }
+};
+
+// Faults of the islands, or notices where they touch; `valid` rings need only be asked where they touch.
+Result<Notices> islands(const std::vector<Checked>& rings, const std::vector<Ground>& grounds, Point origin,
+                        bool valid) {
+  Notices notices;
+  if (rings.size() < 2) return notices;
+  const Geometry rim(GEOSBoundary_r(geos::context(), grounds[0].geometry.get()));
+  const std::unique_ptr<const GEOSPreparedGeometry, FreePrepared> prepared(GEOSPrepare_r(geos::context(), rim.get()));
   for (std::size_t i = 1; i < rings.size(); ++i) {
-    auto within = meeting(grounds[0].geometry, grounds[i].geometry, origin);
-    if (!within) return std::unexpected(within.error());
-    if (within->area < grounds[i].area - grounds[i].edge) {
-      const bool partly = within->area > grounds[i].edge;
-      return fault("hole-outside", partly ? "an island reaches past the outline" : "an island lies outside the outline",
-                   "move the island into the outline, or draw it as an element of its own", rings[i].ring.front().from);
+    if (!valid) {
+      if (auto bad = outside(rings[i], grounds[0], grounds[i], origin)) return std::unexpected(std::move(*bad));
     }
-    const Geometry rim(GEOSBoundary_r(geos::context(), grounds[0].geometry.get()));
-    auto along = meeting(rim, grounds[i].geometry, origin);
-    if (!along) return std::unexpected(along.error());
-    if (along->at) notices.push_back(touches(*along->at));
+    if (GEOSPreparedIntersects_r(geos::context(), prepared.get(), grounds[i].geometry.get()) != 0) {
+      auto along = meeting(rim, grounds[i].geometry, origin);
+      if (!along) return std::unexpected(along.error());
+      if (along->at) notices.push_back(touches(*along->at));
+    }
     for (std::size_t j = 1; j < i; ++j) {
-      if (GEOSIntersects_r(geos::context(), grounds[i].geometry.get(), grounds[j].geometry.get()) == 0) continue;
-      auto both = meeting(grounds[j].geometry, grounds[i].geometry, origin);
-      if (!both) return std::unexpected(both.error());
-      if (both->area > std::min(grounds[i].edge, grounds[j].edge)) {
-        return fault("holes-overlap", "two islands lie over each other", "draw them as one, or move them apart",
-                     both->at.value_or(rings[i].ring.front().from));
-      }
-      if (both->at) notices.push_back(touches(*both->at));
+      auto met = beside(grounds[j], grounds[i], origin);
+      if (!met) return met;
+      notices.insert(notices.end(), met->begin(), met->end());
     }
   }
   return notices;
@@ -334,8 +278,8 @@ Result<Region> repaired(const std::vector<Checked>& rings, const std::vector<Gro
                           "move the islands apart and away from the outline", place_of(origin));
   }
   if (region.empty()) {
-    return fault("outline-no-area", "nothing is left of the outline between its islands", "draw it again or take it out",
-                 origin);
+    return fault("outline-no-area", "nothing is left of the outline between its islands",
+                 "draw it again or take it out", origin);
   }
   return region;
 }
@@ -359,14 +303,13 @@ Result<Shape> shape(const Drawn& drawn) {
   const Point origin = drawn.front().front().from;
   std::vector<Ground> grounds;
   for (const Checked& ring : rings) grounds.push_back(ground_of(ring, origin));
-  auto notices = islands(rings, grounds, origin);
+  // One point where an island touches makes nothing invalid, so such rings stay as drawn.
+  made.region = as_drawn(rings);
+  const bool valid = !touch && (rings.size() == 1 || geos::valid(geos::flattened(made.region)));
+  auto notices = islands(rings, grounds, origin, valid);
   if (!notices) return std::unexpected(notices.error());
   made.notices.insert(made.notices.end(), notices->begin(), notices->end());
-  if (!touch) {
-    made.region = as_drawn(rings);
-    // One touching point makes nothing invalid, so such rings stay as drawn.
-    if (geos::valid(geos::flattened(made.region))) return made;
-  }
+  if (valid) return made;
   auto region = repaired(rings, grounds, origin);
   if (!region) return std::unexpected(region.error());
   made.region = std::move(*region);

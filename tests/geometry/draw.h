@@ -1,10 +1,10 @@
 // Shapes for tests, in metres about any grid point, and random ones.
 #pragma once
 
+#include <rapidcheck.h>
 #include <cmath>
 #include <numbers>
 #include <ostream>
-#include <rapidcheck.h>
 #include <stdexcept>
 #include <vector>
 

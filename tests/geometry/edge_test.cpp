@@ -43,14 +43,15 @@ TEST(Curve, SegmentOfSixtyDegrees) {
   EXPECT_NEAR(-c.at(0.5).y / m, 10 * (1 - std::sqrt(3) / 2), 1e-9);
 }
 
-// The two forms of the area meet at a bulge of 0.05: chord^2 x (b/3 + b^3/15 - ...) against ((1+b2)^2 atan b - b(1-b2))/8b2.
+// The two forms of the area meet at a bulge of 0.05: chord^2 x (b/3 + b^3/15 - ...) against ((1+b2)^2 atan b -
+// b(1-b2))/8b2.
 TEST(Curve, FlatArcsLoseNothing) {
   for (const double b : {1e-9, 1e-6, 1e-3, 0.0499999, 0.05, 0.0500001, 0.2}) {
     const Curve c{at(0, 0), at(1000000, 0), b};
     const long double lb = b, b2 = lb * lb;
     // In long doubles, by the direct form where it still holds its figures, else the first two terms.
-    const long double unit = b < 1e-4 ? lb / 3 + lb * b2 / 15
-                                      : ((1 + b2) * (1 + b2) * std::atan(lb) - lb * (1 - b2)) / (8 * b2);
+    const long double unit =
+        b < 1e-4 ? lb / 3 + lb * b2 / 15 : ((1 + b2) * (1 + b2) * std::atan(lb) - lb * (1 - b2)) / (8 * b2);
     EXPECT_NEAR(c.segment_area() / static_cast<double>(unit * 1e12L), 1, 1e-11) << b;
   }
 }

@@ -39,9 +39,9 @@ TEST(Flatten, TheSameFromEitherEndAndAnywhere) {
   }));
 }
 
-// The middle of a chord and its ends, against the circle itself: half a grid diagonal (0.71) at the points, and no chord
-// further away than asked, nor all of them much nearer (halving makes the error at most four times too small, and one step
-// is kept back).
+// The middle of a chord and its ends, against the circle itself: half a grid diagonal (0.71) at the points, and no
+// chord further away than asked, nor all of them much nearer (halving makes the error at most four times too small, and
+// one step is kept back).
 TEST(Flatten, NoChordFurtherThanAsked) {
   EXPECT_TRUE(rc::check("distance of chords", [] {
     const Curve arc = *any_arc();

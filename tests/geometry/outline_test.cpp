@@ -17,8 +17,8 @@ using geometry::Vec;
 
 const double quarter = tan_quarter(90);
 
-// Ends are on the grid, so the arcs are those of points within 0.71 steps (2.2 micrometres) of the formula's: the area is
-// off by less than perimeter x 2.2e-6 m.
+// Ends are on the grid, so the arcs are those of points within 0.71 steps (2.2 micrometres) of the formula's: the area
+// is off by less than perimeter x 2.2e-6 m.
 void expect_shape(const Region& region, double area, double perimeter) {
   EXPECT_NEAR(region.area().si(), area, perimeter * 2.3e-6);
   EXPECT_NEAR(region.perimeter().si(), perimeter, 2e-5);
@@ -26,14 +26,8 @@ void expect_shape(const Region& region, double area, double perimeter) {
 
 // 40 x 20 with corners of radius 3: L W - (4 - pi) r^2 = 792.27433; 2 (L + W) - (8 - 2 pi) r = 114.84956.
 TEST(Formulas, RoundedRectangle) {
-  const Region region = draw::region({{3, 0},
-                                      {37, 0, quarter},
-                                      {40, 3},
-                                      {40, 17, quarter},
-                                      {37, 20},
-                                      {3, 20, quarter},
-                                      {0, 17},
-                                      {0, 3, quarter}});
+  const Region region = draw::region(
+      {{3, 0}, {37, 0, quarter}, {40, 3}, {40, 17, quarter}, {37, 20}, {3, 20, quarter}, {0, 17}, {0, 3, quarter}});
   expect_shape(region, 792.27433, 114.84956);
   EXPECT_NEAR(region.area().si(), 800 - (4 - pi) * 9, 1e-9);
   EXPECT_NEAR(region.centroid().x, 20, 1e-9);
@@ -60,7 +54,8 @@ TEST(Formulas, QuarterRing) {
 }
 
 // End circles r 5 about (+-6, 0); outer arc about (0, -8), R = 15; inner arc about (0, -8), q = 5;
-// u = v = atan(6/8): A = R^2 u - c h + c k - q^2 v + r^2 (pi + v - u) = 207.240038; P = 2 u R + 2 v q + 2 r (pi + v - u).
+// u = v = atan(6/8): A = R^2 u - c h + c k - q^2 v + r^2 (pi + v - u) = 207.240038; P = 2 u R + 2 v q + 2 r (pi + v -
+// u).
 TEST(Formulas, Kidney) {
   const double u = std::atan(6.0 / 8);
   // Ends of the outer arc: the centre (0, -8) plus 15 along (+-0.6, 0.8); of the inner: plus 5 along the same.

@@ -2,11 +2,11 @@
 // wherever the shapes lie.
 #include <gtest/gtest.h>
 
+#include <rapidcheck.h>
 #include <boost/geometry.hpp>
 #include <boost/geometry/geometries/multi_polygon.hpp>
 #include <boost/geometry/geometries/point_xy.hpp>
 #include <boost/geometry/geometries/polygon.hpp>
-#include <rapidcheck.h>
 
 #include "geometry/draw.h"
 #include "geometry/flatten.h"
@@ -73,7 +73,8 @@ Three overlaid(const Region& a, const Region& b) {
   return {must(geometry::subtract(a, cutter)), must(geometry::unite(both)), must(geometry::meet(a, b))};
 }
 
-// Rounding moves an edge by a step at most; true corners and the second engine's own chords are off by 0.03 mm along arcs.
+// Rounding moves an edge by a step at most; true corners and the second engine's own chords are off by 0.03 mm along
+// arcs.
 void against_second_engine(const Region& a, const Region& b, bool arcs) {
   // A region is valid over chords within 0.5 mm; here it should be over the second engine's finer ones as well.
   RC_PRE(bg::is_valid(boosted(a)) && bg::is_valid(boosted(b)));
@@ -175,7 +176,8 @@ TEST(Chains, CutsOfCuts) {
     sound(together);
     sound(at_once);
     const Region lost = must(geometry::meet(deck, together));
-    const double edge = deck.perimeter().si() + together.perimeter().si() + edge_of({cutters[0], cutters[1], cutters[2]});
+    const double edge =
+        deck.perimeter().si() + together.perimeter().si() + edge_of({cutters[0], cutters[1], cutters[2]});
     RC_ASSERT(std::abs((at_once.area() + lost.area() - deck.area()).si()) <= edge * 4 / draw::steps_per_metre);
     RC_ASSERT(std::abs((at_once.area() - by_turns.area()).si()) <= edge * 4 / draw::steps_per_metre);
   }));

@@ -55,8 +55,8 @@ TEST(Subtract, NothingIsTakenAsDrawn) {
   EXPECT_TRUE(got(geometry::meet(deck, box(20, 0, 5, 5))).empty());
 }
 
-// A disk of radius 5 about the corner of a square takes a quarter of itself; its arc keeps centre, radius and origin, and
-// meets the square's edges on the very grid points (5, 0) and (0, 5).
+// A disk of radius 5 about the corner of a square takes a quarter of itself; its arc keeps centre, radius and origin,
+// and meets the square's edges on the very grid points (5, 0) and (0, 5).
 TEST(Subtract, ADiskFromACorner) {
   const Region net = less(box(0, 0, 10, 10, 1), {disk(0, 0, 5, 2)});
   EXPECT_NEAR(net.area().si(), 100 - 25 * pi / 4, 1e-9);
@@ -146,8 +146,8 @@ TEST(Edges, CutAgainAndAgain) {
   EXPECT_NEAR(third.area().si(), 100 - 25 * pi / 4 - upper.area().si() - corner.area().si(), 1e-5);
 }
 
-// Concentric circles half the flattening apart: their chords would cross if the halvings differed. The ring between them
-// holds 2 pi r w, here for r = 5 m and w = 0.25 mm, give or take the flattening of two circles.
+// Concentric circles half the flattening apart: their chords would cross if the halvings differed. The ring between
+// them holds 2 pi r w, here for r = 5 m and w = 0.25 mm, give or take the flattening of two circles.
 TEST(Edges, NearlyTheSameArc) {
   const Region moon = less(disk(0, 0, 5.00025, 1), {disk(0, 0, 5, 2)});
   EXPECT_NEAR(moon.area().si(), 2 * pi * 5 * 0.00025, 20 * pi * 3.2e-6);

@@ -19,10 +19,10 @@
 namespace read_outlines {
 
 struct Feature {
-  std::string id;                // "" when the file gives none
+  std::string id;  // "" when the file gives none
   std::string layer;
-  std::string type;              // Polygon, MultiPolygon, LineString
-  std::string properties;        // their text
+  std::string type;                    // Polygon, MultiPolygon, LineString
+  std::string properties;              // their text
   std::vector<geometry::Drawn> parts;  // closing points left out for polygons; a line is one ring
 };
 
@@ -79,8 +79,11 @@ inline std::vector<Feature> features(const std::string& path) {
     const std::size_t next = text.find(start, at + 1);
     const std::string_view one = std::string_view(text).substr(at, next - at);
     const std::size_t geometry = one.find("\"geometry\":");
-    Feature made{value(one.substr(0, geometry), "id"), value(one, "layer"), value(one.substr(geometry + 11), "type"),
-                 std::string(one.substr(0, geometry)), {}};
+    Feature made{value(one.substr(0, geometry), "id"),
+                 value(one, "layer"),
+                 value(one.substr(geometry + 11), "type"),
+                 std::string(one.substr(0, geometry)),
+                 {}};
     const bool line = made.type == "LineString";
     const int rings_deep = line ? 1 : made.type == "MultiPolygon" ? 3 : 2;
     made.parts = coordinates(one.substr(one.find("\"coordinates\":") + 14), rings_deep);

@@ -130,9 +130,11 @@ TEST(RealOutlines, Sites) {
         const std::string& layer = feature.layer;
         const std::size_t paved = paving.size();
         if (layer == "pool") pools.push_back(shape->region);
-        if (layer == "paved_other" || layer == "private_walkway" || layer == "footpath") paving.push_back(shape->region);
+        if (layer == "paved_other" || layer == "private_walkway" || layer == "footpath")
+          paving.push_back(shape->region);
         if (layer == "deck" || layer == "porch") decks.push_back(shape->region);
-        if (layer == "pool" || layer == "deck" || layer == "porch" || paving.size() > paved) all.push_back(shape->region);
+        if (layer == "pool" || layer == "deck" || layer == "porch" || paving.size() > paved)
+          all.push_back(shape->region);
       }
     }
     const auto area = [](const problem::Result<Region>& region) { return region ? region->area().si() : -1; };

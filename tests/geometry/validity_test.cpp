@@ -1,8 +1,8 @@
 // Faults of drawn rings, each with its code and its place, and shapes that only touch themselves.
 #include <gtest/gtest.h>
 
-#include <limits>
 #include <rapidcheck.h>
+#include <limits>
 
 #include "geometry/draw.h"
 #include "geometry/private/geos.h"
@@ -89,8 +89,9 @@ TEST(Faults, Spikes) {
   // An arc that runs back on an arc of the same circle (radius 5 about (5, 0): out to 90 degrees, back to 120).
   const double q = draw::tan_quarter(90);
   const double back = draw::tan_quarter(30);
-  expect_fault(drawn({{{0, 0, q}, {5, -5, -back}, {5 - 5 * std::sin(draw::pi / 6), -5 * std::cos(draw::pi / 6)}, {-3, 4}}}),
-               "outline-spike", {5, -5});
+  expect_fault(
+      drawn({{{0, 0, q}, {5, -5, -back}, {5 - 5 * std::sin(draw::pi / 6), -5 * std::cos(draw::pi / 6)}, {-3, 4}}}),
+      "outline-spike", {5, -5});
   // A cusp is no spike: two half circles of different size that meet with opposite tangents.
   EXPECT_TRUE(geometry::region(draw::ring({{0, 0, 1}, {10, 0, -1}, {4, 0, 1}})));
 }
@@ -100,17 +101,20 @@ TEST(Faults, Crossings) {
   // Two lobes of unlike size.
   expect_fault(drawn({{{0, 0}, {10, 0}, {10, 4}, {4, -2}, {0, 4}}}), "outline-crosses-itself", {6, 0});
   // A lobe of 2 mm on a plan of 100 m is a crossing as well.
-  expect_fault(drawn({{{0, 0}, {100, 0}, {100, 50}, {50.002, 50}, {50.002, 50.002}, {50.004, 50.002}, {50.004, 49.998}, {0, 49}}}),
-               "outline-crosses-itself", {50.004, 50});
+  expect_fault(
+      drawn(
+          {{{0, 0}, {100, 0}, {100, 50}, {50.002, 50}, {50.002, 50.002}, {50.004, 50.002}, {50.004, 49.998}, {0, 49}}}),
+      "outline-crosses-itself", {50.004, 50});
   // Twice round the same ground.
-  expect_fault(drawn({{{0, 0}, {10, 0}, {10, 10}, {2, 10}, {2, 2}, {8, 2}, {8, 8}, {-1, 8}}}),
-               "outline-crosses-itself", {2, 8});
+  expect_fault(drawn({{{0, 0}, {10, 0}, {10, 10}, {2, 10}, {2, 2}, {8, 2}, {8, 8}, {-1, 8}}}), "outline-crosses-itself",
+               {2, 8});
   // A lobe that touches in a point but runs round its ground a second time.
   expect_fault(drawn({{{0, 0}, {2, 0}, {3, 1}, {3, 2}, {1, 2}, {1, 1}, {2, 0}, {5, 0}, {5, 5}, {0, 5}}}),
                "outline-crosses-itself", {2, 0});
   // An arc over a line: the arc of radius 5 about (5, 4) dips to y = -1 and meets y = 0 at 5 +- 3.
   const double h = draw::tan_quarter(180);
-  const auto shape = geometry::shape(drawn({{{0, 4, h}, {10, 4}, {10, -3}, {12, -3}, {12, 6}, {-2, 6}, {-2, 0}, {9, 0}, {9, 1}, {-1, 1}}}));
+  const auto shape = geometry::shape(
+      drawn({{{0, 4, h}, {10, 4}, {10, -3}, {12, -3}, {12, 6}, {-2, 6}, {-2, 0}, {9, 0}, {9, 1}, {-1, 1}}}));
   ASSERT_FALSE(shape.has_value());
   EXPECT_EQ(shape.error().code, "outline-crosses-itself");
 }
@@ -118,7 +122,8 @@ TEST(Faults, Crossings) {
 TEST(Faults, Islands) {
   expect_fault(drawn({square, {{12, 2}, {14, 2}, {14, 4}}}), "hole-outside", {12, 2});
   expect_fault(drawn({square, {{8, 2}, {14, 2}, {14, 4}}}), "hole-outside", {8, 2});
-  const auto overlap = geometry::shape(drawn({square, {{1, 1}, {5, 1}, {5, 5}, {1, 5}}, {{4, 4}, {8, 4}, {8, 8}, {4, 8}}}));
+  const auto overlap =
+      geometry::shape(drawn({square, {{1, 1}, {5, 1}, {5, 5}, {1, 5}}, {{4, 4}, {8, 4}, {8, 8}, {4, 8}}}));
   ASSERT_FALSE(overlap.has_value());
   EXPECT_EQ(overlap.error().code, "holes-overlap");
   const Xy place = overlap.error().place.at.value();
@@ -156,11 +161,12 @@ TEST(Touching, IsSplitAndCounts) {
   // The same with a corner on the middle of an edge: a triangle of 1 m2 whose tip (2, 1) is a corner of the edge's too.
   expect_touching(drawn({{{0, 0}, {2, 0}, {2, 1}, {3, 0}, {3, 2}, {2, 1}, {2, 2}, {0, 2}}}), 5, 2, 0, {{2, 1}});
   // From inside: a house of 2 + 1 m2 cut out of a square, its tip on the edge.
-  expect_touching(drawn({{{0, 0}, {2, 0}, {1, 1}, {1, 2}, {3, 2}, {3, 1}, {2, 0}, {5, 0}, {5, 5}, {0, 5}}}),
-                  25 - 3, 1, 1, {{2, 0}});
+  expect_touching(drawn({{{0, 0}, {2, 0}, {1, 1}, {1, 2}, {3, 2}, {3, 1}, {2, 0}, {5, 0}, {5, 5}, {0, 5}}}), 25 - 3, 1,
+                  1, {{2, 0}});
   // An island drawn in one go with its outline, joined by a seam walked twice.
-  expect_touching(drawn({{{0, 0}, {5, 0}, {5, 5}, {0, 5}, {0, 2}, {1, 2}, {1, 4}, {4, 4}, {4, 1}, {1, 1}, {1, 2}, {0, 2}}}),
-                  25 - 9, 1, 1, {{0, 2}});
+  expect_touching(
+      drawn({{{0, 0}, {5, 0}, {5, 5}, {0, 5}, {0, 2}, {1, 2}, {1, 4}, {4, 4}, {4, 1}, {1, 1}, {1, 2}, {0, 2}}}), 25 - 9,
+      1, 1, {{0, 2}});
 }
 
 TEST(Touching, IslandsToo) {
@@ -169,7 +175,8 @@ TEST(Touching, IslandsToo) {
   // Along an edge: the ground is an outline with a notch; the place is an end of what they share.
   expect_touching(drawn({square, {{0, 4}, {2, 4}, {2, 6}, {0, 6}}}), 96, 1, 0, {{0, 6}});
   // Two islands that meet in a point.
-  expect_touching(drawn({square, {{2, 2}, {4, 2}, {4, 4}, {2, 4}}, {{4, 4}, {6, 4}, {6, 6}, {4, 6}}}), 92, 1, 2, {{4, 4}});
+  expect_touching(drawn({square, {{2, 2}, {4, 2}, {4, 4}, {2, 4}}, {{4, 4}, {6, 4}, {6, 6}, {4, 6}}}), 92, 1, 2,
+                  {{4, 4}});
 }
 
 // Two disks of radius 1 whose common tangent point (1, 0) is a corner of both: they stay whole circles.
@@ -234,7 +241,8 @@ TEST(Valid, AnyRing) {
     // What counts has the area that the ring encloses, to within perimeter x 1 step and the flattening of its arcs.
     double allowed = 1e-9;
     for (const geometry::Curve& c : geometry::curves(ring)) {
-      allowed += c.length() * (c.straight() || here->notices.empty() ? 1.0 : 161.0) / draw::steps_per_metre / draw::steps_per_metre;
+      allowed += c.length() * (c.straight() || here->notices.empty() ? 1.0 : 161.0) / draw::steps_per_metre /
+                 draw::steps_per_metre;
     }
     RC_ASSERT(std::abs(here->region.area().si() - std::abs(geometry::signed_area(ring).si())) <= allowed);
   }));

@@ -50,7 +50,7 @@ std::vector<Patch> patches(const GEOSGeometry& geometry, Point origin);
 // The geometry, or a Problem "overlay-failed" at the place when GEOS gave none.
 problem::Result<Geometry> made(GEOSGeometry* geometry, Point place);
 
-double area(const GEOSGeometry& geometry);  // square steps
+double area(const GEOSGeometry& geometry);    // square steps
 double length(const GEOSGeometry& geometry);  // steps; of polygons the perimeter
 
 // Nothing when valid, else the place of the fault in steps from the geometry's own origin.

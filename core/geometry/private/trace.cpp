@@ -74,9 +74,8 @@ bool is_shared(std::span<const Point> shared, Point point) {
 }
 
 bool near_trouble(const Care& care, const Chord& segment, double further) {
-  return std::any_of(care.troubles.begin(), care.troubles.end(), [&](const Trouble& trouble) {
-    return distance(segment, trouble.at) <= trouble.reach + further;
-  });
+  return std::any_of(care.troubles.begin(), care.troubles.end(),
+                     [&](const Trouble& trouble) { return distance(segment, trouble.at) <= trouble.reach + further; });
 }
 
 Pieces Tracer::pieces(const Loop& loop, std::span<const Point> shared, const Care& care) const {
