@@ -64,14 +64,16 @@ class Walk {
   int column_ = 1;
 };
 
+// The first key of an object that was there before.
 const Key* doubled(const std::vector<Key>& keys) {
-  std::vector<const Key*> sorted;
+  std::vector<std::pair<std::string_view, const Key*>> sorted;
   sorted.reserve(keys.size());
-  for (const Key& key : keys) sorted.push_back(&key);
-  std::ranges::stable_sort(sorted, {}, [](const Key* key) -> std::string_view { return key->name; });
+  for (const Key& key : keys) sorted.emplace_back(key.name, &key);
+  std::ranges::sort(sorted);
   const Key* first = nullptr;
   for (std::size_t i = 1; i < sorted.size(); ++i) {
-    if (sorted[i]->name == sorted[i - 1]->name && (first == nullptr || sorted[i] < first)) first = sorted[i];
+    const auto& [name, key] = sorted[i];
+    if (name == sorted[i - 1].first && (first == nullptr || key < first)) first = key;
   }
   return first;
 }
