@@ -25,8 +25,15 @@ class Gatherer {
 
   void of_site(Share share) { whole_.add(std::move(share)); }
 
-  void kept(const plan::ElementId& id, std::shared_ptr<const paving::Layout> layout) {
-    if (layout) taken_.layouts.emplace(id, std::move(layout));
+  void kept(paving::LaidArea area) {
+    if (area.layout) taken_.layouts.emplace(area.ground->element->id, area.layout);
+    areas_.push_back(std::move(area));
+  }
+
+  std::vector<const paving::LaidArea*> areas() const {
+    std::vector<const paving::LaidArea*> all;
+    for (const paving::LaidArea& area : areas_) all.push_back(&area);
+    return all;
   }
 
   Takeoff finish(std::vector<problem::Problem> site_problems) {
@@ -60,16 +67,17 @@ class Gatherer {
   const plan::Job& job_;
   Takeoff taken_;
   Share whole_;
+  std::vector<paving::LaidArea> areas_;
 };
 
 void ask_trades(const plan::Job& job, const plan::Site& site, const plan::Ground& ground, Gatherer& all) {
   const plan::Kind& kind = ground.element->kind;
   all.of_element(ground, measures(ground));
   if (std::holds_alternative<plan::PavedArea>(kind) && !ground.net.empty()) {
-    const paving::LaidArea area = paving::lay_area(job, site, ground);
-    all.kept(ground.element->id, area.layout);
+    paving::LaidArea area = paving::lay_area(job, site, ground);
     all.of_element(ground, paving::paving(job, area));
     all.of_element(ground, edges::joints(job, site, area));
+    all.kept(std::move(area));
   }
   if (std::holds_alternative<plan::Pool>(kind) && !ground.drawn.empty())
     all.of_element(ground, edges::coping(job, site, ground));
@@ -83,6 +91,7 @@ void ask_trades(const plan::Job& job, const plan::Site& site, const plan::Ground
 Takeoff takeoff(const plan::Job& job, const plan::Site& site) {
   Gatherer all(job);
   for (const auto& ground : site.grounds) ask_trades(job, site, *ground, all);
+  all.of_site(paving::saved_between_areas(job, all.areas()));
   const ground::Bodies bodies = ground::bodies(job, site);
   all.of_site(ground::dig(job, site, bodies));
   all.of_site(ground::layers(job, site, bodies));

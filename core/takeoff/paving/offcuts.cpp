@@ -239,7 +239,7 @@ Need need(const Layout& layout, const Piece& piece) {
   const OwnShape shape = own_shape(kind, piece);
   Need alone;
   alone.along = alone.middle = alone.whole = shape.length;
-  if (!piece.convex || piece.sliver || shape.points.size() < 3) return alone;
+  if (!piece.convex || shape.points.size() < 3) return alone;
   if (const auto line = one_line(shape)) return by_line(shape, *line);
   if (const auto found = by_reach(shape, false)) return *found;
   return by_reach(shape, true).value_or(alone);
