@@ -1,0 +1,18 @@
+// Measures and quantities in the units that the job is read in.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "units/read_length.h"
+
+namespace files {
+
+// A named measure in words: "net_area_m2", 46.2 -> "net area 497.3 sq ft"; what stands after a colon in the name is of
+// what ("rod_m:rod-5_8"). US: sq ft, ft, cu yd, tons of 2000 lb; metric: m2, m, m3, t.
+std::string measure_in_words(std::string_view name, double value, units::System system);
+
+// A quantity in an SI unit ("m2", "m", "m3", "kg"; others stay as they are): "497.3 sq ft".
+std::string quantity_in_words(double value, std::string_view unit, units::System system);
+
+}  // namespace files

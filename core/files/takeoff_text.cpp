@@ -1,0 +1,225 @@
+#include <algorithm>
+
+#include "files/files.h"
+#include "files/sheet_text.h"
+#include "files/takeoff_measures.h"
+#include "units/number.h"
+
+namespace files {
+
+namespace {
+
+using estimate::OrderLine;
+using problem::Severity;
+
+std::string rule(char mark) { return std::string(sheet_width, mark) + "\n"; }
+
+std::string heading_of(std::string_view title) { return "\n" + std::string(title) + "\n" + rule('-'); }
+
+// What every part of the sheet reads from.
+struct Sheet {
+  const results::Results& results;
+  const plan::Job& job;
+  units::System system;
+
+  std::string money(units::Money amount) const {
+    std::string text = units::write_money(amount, job.heading.decimals);
+    const std::size_t from = text.starts_with('-') ? 1 : 0;
+    const std::size_t dot = text.find('.');
+    for (std::size_t at = dot == std::string::npos ? text.size() : dot; at > from + 3; at -= 3)
+      text.insert(at - 3, ",");
+    return text;
+  }
+  std::string money(const std::optional<units::Money>& amount, std::string_view otherwise) const {
+    return amount ? money(*amount) : std::string(otherwise);
+  }
+};
+
+std::string counted(std::size_t number, const std::string& word) {
+  return std::to_string(number) + " " + word + (number == 1 ? "" : "s");
+}
+
+std::size_t count(const std::vector<problem::Problem>& all, Severity severity) {
+  return static_cast<std::size_t>(std::ranges::count(all, severity, &problem::Problem::severity));
+}
+
+std::string counts_of(const std::vector<problem::Problem>& all) {
+  return counted(count(all, Severity::problem), "problem") + ", " + counted(count(all, Severity::flag), "flag") + ", " +
+         counted(count(all, Severity::notice), "notice");
+}
+
+std::string joined(const std::vector<plan::ElementId>& ids) {
+  std::string text;
+  for (const plan::ElementId& id : ids) text += (text.empty() ? "" : ", ") + id;
+  return text;
+}
+
+std::string head(const Sheet& sheet) {
+  const plan::Heading& heading = sheet.job.heading;
+  std::string text = rule('=') + wrapped("Takeoff and order list: " + heading.name, "", 2);
+  const auto row = [&](const char* name, const std::string& value) {
+    if (!value.empty()) text += wrapped(value, at_left(name, 12), 12);
+  };
+  row("Customer", heading.customer);
+  row("Place", heading.place);
+  row("Notes", heading.notes);
+  row("Units", sheet.system == units::System::us ? "feet and inches; tons of 2000 lb" : "metric");
+  row("Money", heading.currency);
+  if (heading.invented) row("Invented", "this job, its place and its people are made up");
+  row("Prices", sheet.job.catalogue->note);
+  return text + rule('=');
+}
+
+std::string standing(const Sheet& sheet) {
+  const std::string total = sheet.money(sheet.results.estimate.total.amount()) + " " + sheet.job.heading.currency;
+  return "\n" + wrapped(sheet.results.final() ? "In all " + total : "NOT FINAL: in all " + total + " so far", "", 2) +
+         wrapped(counts_of(sheet.results.problems()) + "; they are listed at the end", "", 2);
+}
+
+std::string elements(const Sheet& sheet) {
+  std::string text = heading_of("What is built, measured");
+  for (const plan::ElementPtr& element : sheet.job.elements) {
+    std::string title = element->id + "  " + plan::kind_name(element->kind);
+    if (!element->name.empty()) title += ", " + element->name;
+    text += wrapped(title, "", 2);
+    std::string measures;
+    for (const takeoff::Measures& own : sheet.results.takeoff.measures) {
+      if (own.element != element->id) continue;
+      for (const auto& [name, value] : own.values)
+        measures += (measures.empty() ? "" : "; ") + measure_in_words(name, value, sheet.system);
+    }
+    if (!measures.empty()) text += wrapped(measures, "    ", 4);
+  }
+  return text;
+}
+
+// Columns: quantity 10, unit 8, item 44, net 20, price 11, amount 13, and a space between: 110 with the first indent.
+std::string table_row(std::string_view quantity, std::string_view unit, std::string_view item, std::string_view net,
+                      std::string_view price, std::string_view amount) {
+  return at_right(quantity, 10) + " " + at_left(unit, 8) + " " + at_left(cut(item, 43), 43) + " " + at_right(net, 20) +
+         " " + at_right(price, 11) + " " + at_right(amount, 13) + "\n";
+}
+
+std::string short_number(double value) {
+  std::string text = units::show_grouped(value, 2);
+  while (text.ends_with('0')) text.pop_back();
+  if (text.ends_with('.')) text.pop_back();
+  return text;
+}
+
+std::string order_line(const Sheet& sheet, const OrderLine& line) {
+  const std::string net = line.work ? "" : quantity_in_words(line.quantity, line.unit, sheet.system);
+  const std::string amount = line.by_others ? "by others" : sheet.money(line.amount, "no price");
+  std::string text = table_row(short_number(line.order_quantity), line.order_unit, line.description, net,
+                               sheet.money(line.unit_price, "-"), amount);
+  constexpr std::size_t indent = 20;
+  const std::string before(indent, ' ');
+  if (columns_of(line.description) > 43) text += wrapped(line.description, before, indent);
+  if (!line.sentence.empty()) text += wrapped(line.sentence, before, indent);
+  const std::string of = line.of.empty() ? "" : "for " + joined(line.of) + ": ";
+  return text + wrapped(of + line.working.sentence(), before, indent);
+}
+
+std::string stage_orders(const Sheet& sheet, takeoff::Stage stage, const estimate::StageTotal& total) {
+  std::string text = heading_of(takeoff::title(stage));
+  text += table_row("quantity", "unit", "item", "net", "price", "amount");
+  bool work = false;
+  for (const OrderLine& line : sheet.results.estimate.lines) {
+    if (line.stage != stage) continue;
+    if (line.work && !work) text += "\n" + table_row("hours", "", "work", "", "an hour", "amount");
+    work = line.work;
+    text += order_line(sheet, line);
+  }
+  std::string sum = "material " + sheet.money(total.material);
+  if (total.hours > 0) sum += ", work " + sheet.money(total.work) + " for " + short_number(total.hours) + " h";
+  return text + "\n" + at_left("  " + takeoff::title(stage) + ": " + sum, sheet_width - 16) + " " +
+         at_right(sheet.money(total.amount()), 15) + "\n";
+}
+
+std::string orders(const Sheet& sheet) {
+  std::string text;
+  for (const auto& [stage, total] : sheet.results.estimate.stages) text += stage_orders(sheet, stage, total);
+  return text.empty() ? heading_of("Order") + "Nothing is ordered yet.\n" : text;
+}
+
+std::string looked_at(const Sheet& sheet, const catalogue::HoldPoint& point) {
+  for (const plan::LookedAt& seen : sheet.job.looked_at)
+    if (seen.stage == point.stage && seen.look_at == point.look_at) return "seen by " + seen.who + ", " + seen.when;
+  return "";
+}
+
+std::string hold_point(const Sheet& sheet, const catalogue::HoldPoint& point) {
+  const std::string seen = looked_at(sheet, point);
+  std::string said = point.look_at;
+  if (!point.limit.empty()) said += ": " + point.limit;
+  if (!point.before.empty()) said += "; before " + point.before;
+  if (!point.who.empty()) said += "; by " + point.who;
+  if (!point.source.empty()) said += " (" + point.source + ")";
+  if (!seen.empty()) said += "; " + seen;
+  return wrapped(said, seen.empty() ? "  [ ] " : "  [x] ", 6);
+}
+
+std::string watch(const Sheet& sheet) {
+  std::string text = heading_of("To be looked at before it is covered, and to beware of");
+  text += wrapped(
+      "Checks here are preliminary: local code decides, and where it asks for one a licensed engineer or "
+      "electrician.",
+      "", 2);
+  for (const takeoff::StageNotes& notes : sheet.results.takeoff.stages) {
+    if (notes.hold_points.empty() && notes.cautions.empty()) continue;
+    text += "\n" + takeoff::title(notes.stage) + "\n";
+    for (const catalogue::HoldPoint& point : notes.hold_points) text += hold_point(sheet, point);
+    for (const catalogue::Caution& caution : notes.cautions) {
+      std::string said = caution.text;
+      if (!caution.who.empty()) said += " Who: " + caution.who + ".";
+      if (!caution.source.empty()) said += " (" + caution.source + ")";
+      text += wrapped(said, "   !  ", 6);
+    }
+  }
+  return text;
+}
+
+std::string problems(const Sheet& sheet) {
+  const std::vector<problem::Problem> all = sheet.results.problems();
+  std::string text = heading_of(counts_of(all));
+  for (const problem::Problem& said : all)
+    text += wrapped(problem::sentence(said), at_left(problem::word(said.severity), 9), 9);
+  return text;
+}
+
+std::string totals(const Sheet& sheet) {
+  const estimate::Estimate& made = sheet.results.estimate;
+  const auto row = [](std::string_view name, std::string_view material, std::string_view work, std::string_view hours,
+                      std::string_view amount) {
+    return at_left(name, 40) + at_right(material, 18) + at_right(work, 18) + at_right(hours, 14) +
+           at_right(amount, 20) + "\n";
+  };
+  const auto total_row = [&](std::string_view name, const estimate::StageTotal& total) {
+    return row(name, sheet.money(total.material), sheet.money(total.work), short_number(total.hours),
+               sheet.money(total.amount()));
+  };
+  std::string text = heading_of("Totals, " + sheet.job.heading.currency);
+  text += row("stage", "material", "work", "hours", "amount");
+  for (const auto& [stage, total] : made.stages) text += total_row(takeoff::title(stage), total);
+  text += total_row(sheet.results.final() ? "In all" : "In all, not final", made.total);
+  if (!sheet.results.final()) {
+    const auto unpriced = static_cast<std::size_t>(
+        std::ranges::count_if(made.lines, [](const OrderLine& line) { return !line.amount.has_value(); }));
+    text +=
+        "\n" + wrapped("Not final: " + counted(unpriced, "line") + " without a price, " +
+                           counted(count(sheet.results.problems(), Severity::problem), "problem") + " to be mended.",
+                       "", 2);
+  }
+  text += "\nChecked by ______________________________    Date ____________________\n";
+  return text;
+}
+
+}  // namespace
+
+std::string takeoff_text(const results::Results& results) {
+  const Sheet sheet{results, *results.job, results.job->heading.units};
+  return head(sheet) + standing(sheet) + elements(sheet) + orders(sheet) + watch(sheet) + problems(sheet) +
+         totals(sheet);
+}
+
+}  // namespace files
