@@ -84,10 +84,10 @@ constexpr auto fields(Type<Layer>) {
 }
 
 constexpr auto fields(Type<BuildUp>) {
-  return std::tuple{Field{"id", &BuildUp::id, Need::required}, Field{"use", &BuildUp::use},
-                    Field{"name", &BuildUp::name},             Field{"surface", &BuildUp::surface},
-                    Field{"water", &BuildUp::water},           Field{"notes", &BuildUp::notes},
-                    Field{"layers", &BuildUp::layers}};
+  return std::tuple{
+      Field{"id", &BuildUp::id, Need::required}, Field{"use", &BuildUp::use},     Field{"name", &BuildUp::name},
+      Field{"surface", &BuildUp::surface},       Field{"water", &BuildUp::water}, Field{"notes", &BuildUp::notes},
+      Field{"layers", &BuildUp::layers}};
 }
 
 constexpr auto fields(Type<Limit>) {
@@ -147,12 +147,9 @@ constexpr auto fields(Type<Supplier>) {
 }
 
 constexpr auto fields(Type<HoldPoint>) {
-  return std::tuple{Field{"stage", &HoldPoint::stage},
-                    Field{"look_at", &HoldPoint::look_at},
-                    Field{"limit", &HoldPoint::limit},
-                    Field{"before", &HoldPoint::before},
-                    Field{"who", &HoldPoint::who},
-                    Field{"source", &HoldPoint::source},
+  return std::tuple{Field{"stage", &HoldPoint::stage},    Field{"look_at", &HoldPoint::look_at},
+                    Field{"limit", &HoldPoint::limit},    Field{"before", &HoldPoint::before},
+                    Field{"who", &HoldPoint::who},        Field{"source", &HoldPoint::source},
                     Field{"applies", &HoldPoint::applies}};
 }
 

@@ -7,9 +7,9 @@
 namespace files {
 
 using plan::Laying, plan::BorderCourse, plan::JointFill, plan::EdgeChoice, plan::PavedArea, plan::Coping,
-    plan::Surround, plan::Collar, plan::Bonding, plan::Pool, plan::Building, plan::KeepOut, plan::Footing,
-    plan::Weeps, plan::Spikes, plan::EdgeRun, plan::Wall, plan::Steps, plan::DrainRun, plan::Level, plan::Feature,
-    plan::Removal, plan::SiteMark, plan::Protection, plan::Note, plan::Dimension, plan::SitePlan;
+    plan::Surround, plan::Collar, plan::Bonding, plan::Pool, plan::Building, plan::KeepOut, plan::Footing, plan::Weeps,
+    plan::Spikes, plan::EdgeRun, plan::Wall, plan::Steps, plan::DrainRun, plan::Level, plan::Feature, plan::Removal,
+    plan::SiteMark, plan::Protection, plan::Note, plan::Dimension, plan::SitePlan;
 
 constexpr auto words(Type<geometry::Side>) {
   return std::array{Word{"left", geometry::Side::left}, Word{"right", geometry::Side::right}};
@@ -31,17 +31,12 @@ constexpr auto words(Type<Coping::Make>) {
 }
 
 constexpr auto fields(Type<Laying>) {
-  return std::tuple{Field{"pattern", &Laying::pattern},
-                    Field{"units", &Laying::units},
-                    Field{"start", &Laying::start},
-                    Field{"direction", &Laying::direction},
-                    Field{"joint", &Laying::joint}};
+  return std::tuple{Field{"pattern", &Laying::pattern}, Field{"units", &Laying::units}, Field{"start", &Laying::start},
+                    Field{"direction", &Laying::direction}, Field{"joint", &Laying::joint}};
 }
 constexpr auto fields(Type<BorderCourse>) {
-  return std::tuple{Field{"way", &BorderCourse::way},
-                    Field{"corner", &BorderCourse::corner},
-                    Field{"where", &BorderCourse::where},
-                    Field{"item", &BorderCourse::item},
+  return std::tuple{Field{"way", &BorderCourse::way}, Field{"corner", &BorderCourse::corner},
+                    Field{"where", &BorderCourse::where}, Field{"item", &BorderCourse::item},
                     Field{"joint", &BorderCourse::joint}};
 }
 constexpr auto fields(Type<JointFill>) {
@@ -62,92 +57,65 @@ constexpr auto fields(Type<PavedArea>) {
                     Field{"vehicles", &PavedArea::vehicles}};
 }
 constexpr auto fields(Type<Coping>) {
-  return std::tuple{Field{"item", &Coping::item},
-                    Field{"overhang", &Coping::overhang},
-                    Field{"joint", &Coping::joint},
+  return std::tuple{Field{"item", &Coping::item}, Field{"overhang", &Coping::overhang}, Field{"joint", &Coping::joint},
                     Field{"make", &Coping::make}};
 }
 constexpr auto fields(Type<Surround>) {
-  return std::tuple{Field{"item", &Surround::item},
-                    Field{"clearance", &Surround::clearance},
+  return std::tuple{Field{"item", &Surround::item}, Field{"clearance", &Surround::clearance},
                     Field{"depth", &Surround::depth}};
 }
 constexpr auto fields(Type<Collar>) {
-  return std::tuple{Field{"concrete", &Collar::concrete},
-                    Field{"bar", &Collar::bar},
-                    Field{"width", &Collar::width},
-                    Field{"thickness", &Collar::thickness},
-                    Field{"rings", &Collar::rings}};
+  return std::tuple{Field{"concrete", &Collar::concrete}, Field{"bar", &Collar::bar}, Field{"width", &Collar::width},
+                    Field{"thickness", &Collar::thickness}, Field{"rings", &Collar::rings}};
 }
 constexpr auto fields(Type<Bonding>) {
-  return std::tuple{Field{"item", &Bonding::item},
-                    Field{"out", &Bonding::out},
-                    Field{"depth", &Bonding::depth},
+  return std::tuple{Field{"item", &Bonding::item}, Field{"out", &Bonding::out}, Field{"depth", &Bonding::depth},
                     Field{"ties", &Bonding::ties}};
 }
 constexpr auto fields(Type<Pool>) {
-  return std::tuple{Field{"outline", &Pool::outline},
-                    Field{"coping", &Pool::coping},
-                    Field{"shell", &Pool::shell},
-                    Field{"surround", &Pool::surround},
-                    Field{"collar", &Pool::collar},
-                    Field{"bonding", &Pool::bonding},
+  return std::tuple{Field{"outline", &Pool::outline},  Field{"coping", &Pool::coping},
+                    Field{"shell", &Pool::shell},      Field{"surround", &Pool::surround},
+                    Field{"collar", &Pool::collar},    Field{"bonding", &Pool::bonding},
                     Field{"as_built", &Pool::as_built}};
 }
 constexpr auto fields(Type<Building>) {
-  return std::tuple{Field{"outline", &Building::outline},
-                    Field{"face", &Building::face},
+  return std::tuple{Field{"outline", &Building::outline}, Field{"face", &Building::face},
                     Field{"footing_depth", &Building::footing_depth}};
 }
 constexpr auto fields(Type<KeepOut>) {
-  return std::tuple{Field{"outline", &KeepOut::outline},
-                    Field{"what", &KeepOut::what},
+  return std::tuple{Field{"outline", &KeepOut::outline}, Field{"what", &KeepOut::what},
                     Field{"trunk", &KeepOut::trunk}};
 }
 constexpr auto fields(Type<Footing>) {
-  return std::tuple{Field{"concrete", &Footing::concrete},
-                    Field{"width", &Footing::width},
-                    Field{"thickness", &Footing::thickness},
-                    Field{"haunch", &Footing::haunch}};
+  return std::tuple{Field{"concrete", &Footing::concrete}, Field{"width", &Footing::width},
+                    Field{"thickness", &Footing::thickness}, Field{"haunch", &Footing::haunch}};
 }
 constexpr auto fields(Type<Weeps>) {
   return std::tuple{Field{"item", &Weeps::item}, Field{"kind", &Weeps::kind}, Field{"spacing", &Weeps::spacing}};
 }
 constexpr auto fields(Type<Spikes>) {
-  return std::tuple{Field{"item", &Spikes::item},
-                    Field{"spacing", &Spikes::spacing},
+  return std::tuple{Field{"item", &Spikes::item}, Field{"spacing", &Spikes::spacing},
                     Field{"on_curves", &Spikes::on_curves}};
 }
 constexpr auto fields(Type<EdgeRun>) {
-  return std::tuple{Field{"line", &EdgeRun::line},
-                    Field{"what", &EdgeRun::what},
-                    Field{"item", &EdgeRun::item},
-                    Field{"item_on_curves", &EdgeRun::item_on_curves},
-                    Field{"paving", &EdgeRun::paving},
-                    Field{"footing", &EdgeRun::footing},
-                    Field{"weeps", &EdgeRun::weeps},
-                    Field{"spikes", &EdgeRun::spikes},
+  return std::tuple{Field{"line", &EdgeRun::line},      Field{"what", &EdgeRun::what},
+                    Field{"item", &EdgeRun::item},      Field{"item_on_curves", &EdgeRun::item_on_curves},
+                    Field{"paving", &EdgeRun::paving},  Field{"footing", &EdgeRun::footing},
+                    Field{"weeps", &EdgeRun::weeps},    Field{"spikes", &EdgeRun::spikes},
                     Field{"upstand", &EdgeRun::upstand}};
 }
 constexpr auto fields(Type<Wall>) {
-  return std::tuple{Field{"line", &Wall::line},
-                    Field{"block", &Wall::block},
-                    Field{"cap", &Wall::cap},
-                    Field{"thickness", &Wall::thickness},
-                    Field{"behind", &Wall::behind},
-                    Field{"free_standing", &Wall::free_standing},
+  return std::tuple{Field{"line", &Wall::line},     Field{"block", &Wall::block},
+                    Field{"cap", &Wall::cap},       Field{"thickness", &Wall::thickness},
+                    Field{"behind", &Wall::behind}, Field{"free_standing", &Wall::free_standing},
                     Field{"height", &Wall::height}};
 }
 constexpr auto fields(Type<Steps>) {
-  return std::tuple{Field{"outline", &Steps::outline},
-                    Field{"unit", &Steps::unit},
-                    Field{"risers", &Steps::risers},
+  return std::tuple{Field{"outline", &Steps::outline}, Field{"unit", &Steps::unit}, Field{"risers", &Steps::risers},
                     Field{"rise", &Steps::rise}};
 }
 constexpr auto fields(Type<DrainRun>) {
-  return std::tuple{Field{"line", &DrainRun::line},
-                    Field{"what", &DrainRun::what},
-                    Field{"item", &DrainRun::item},
+  return std::tuple{Field{"line", &DrainRun::line}, Field{"what", &DrainRun::what}, Field{"item", &DrainRun::item},
                     Field{"width", &DrainRun::width}};
 }
 constexpr auto fields(Type<Level>) {
@@ -157,23 +125,17 @@ constexpr auto fields(Type<Feature>) {
   return std::tuple{Field{"at", &Feature::at}, Field{"item", &Feature::item}, Field{"count", &Feature::count}};
 }
 constexpr auto fields(Type<Removal>) {
-  return std::tuple{Field{"outline", &Removal::outline},
-                    Field{"line", &Removal::line},
-                    Field{"what", &Removal::what},
-                    Field{"thickness", &Removal::thickness},
-                    Field{"fate", &Removal::fate},
-                    Field{"steel", &Removal::steel}};
+  return std::tuple{Field{"outline", &Removal::outline}, Field{"line", &Removal::line},
+                    Field{"what", &Removal::what},       Field{"thickness", &Removal::thickness},
+                    Field{"fate", &Removal::fate},       Field{"steel", &Removal::steel}};
 }
 constexpr auto fields(Type<SiteMark>) {
-  return std::tuple{Field{"points", &SiteMark::points},
-                    Field{"line", &SiteMark::line},
-                    Field{"outline", &SiteMark::outline},
-                    Field{"what", &SiteMark::what},
+  return std::tuple{Field{"points", &SiteMark::points}, Field{"line", &SiteMark::line},
+                    Field{"outline", &SiteMark::outline}, Field{"what", &SiteMark::what},
                     Field{"depth", &SiteMark::depth}};
 }
 constexpr auto fields(Type<Protection>) {
-  return std::tuple{Field{"outline", &Protection::outline},
-                    Field{"line", &Protection::line},
+  return std::tuple{Field{"outline", &Protection::outline}, Field{"line", &Protection::line},
                     Field{"item", &Protection::item}};
 }
 constexpr auto fields(Type<Note>) { return std::tuple{Field{"at", &Note::at}, Field{"text", &Note::text}}; }
@@ -181,10 +143,8 @@ constexpr auto fields(Type<Dimension>) {
   return std::tuple{Field{"from", &Dimension::from}, Field{"to", &Dimension::to}};
 }
 constexpr auto fields(Type<SitePlan>) {
-  return std::tuple{Field{"file", &SitePlan::file},
-                    Field{"at", &SitePlan::at},
-                    Field{"metres_per_pixel", &SitePlan::metres_per_pixel},
-                    Field{"turn", &SitePlan::turn}};
+  return std::tuple{Field{"file", &SitePlan::file}, Field{"at", &SitePlan::at},
+                    Field{"metres_per_pixel", &SitePlan::metres_per_pixel}, Field{"turn", &SitePlan::turn}};
 }
 
 }  // namespace files

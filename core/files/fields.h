@@ -1,5 +1,6 @@
-// How a struct stands in JSON, as data: the names of its fields in the order in which they are written. Reader, writer and
-// the tests of the schema all go by these tables (catalogue_fields.h, job_fields.h), so that none can forget a field.
+// How a struct stands in JSON, as data: the names of its fields in the order in which they are written. Reader, writer
+// and the tests of the schema all go by these tables (catalogue_fields.h, job_fields.h), so that none can forget a
+// field.
 #pragma once
 
 #include <array>
@@ -17,7 +18,7 @@ enum class Need { optional, required };  // optional: left out when it has the s
 template <class Struct, class Member>
 struct Field {
   std::string_view name;
-  Member Struct::*member;
+  Member Struct::* member;
   Need need = Need::optional;
 };
 
@@ -29,9 +30,9 @@ struct Word {
 };
 
 // Whole numbers of a file are read within these bounds, so that no sum or product of them can run over.
-inline constexpr long long most_count = 1'000'000'000;           // pieces, days, risers ...
-inline constexpr long long most_steps = 320'000'000'000'000;     // lengths: 1e9 m
-inline constexpr long long most_coins = 1'000'000'000;           // a price
+inline constexpr long long most_count = 1'000'000'000;        // pieces, days, risers ...
+inline constexpr long long most_steps = 320'000'000'000'000;  // lengths: 1e9 m
+inline constexpr long long most_coins = 1'000'000'000;        // a price
 
 // Types that have a table of fields, and enums that have a table of words.
 template <class T>

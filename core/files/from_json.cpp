@@ -24,7 +24,8 @@ std::optional<std::int64_t> whole(const Value& value, std::int64_t most) {
 bool read_typed(const Value& value, units::Length& into, Reading& reading) {
   const auto in_metres = units::read_length(value.text, units::Bare::metres);
   if (!in_metres) {
-    return reading.refuse(value.spot, "length-typed", in_quotes(value.text) + " is not a length: " + in_metres.error().text,
+    return reading.refuse(value.spot, "length-typed",
+                          in_quotes(value.text) + " is not a length: " + in_metres.error().text,
                           "write it with its unit, such as \"3.81 m\" or \"12' 6 1/2\\\"\"");
   }
   const auto in_feet = units::read_length(value.text, units::Bare::feet);
@@ -46,7 +47,8 @@ bool read_edge(const Value& value, geometry::Edge& into, Reading& reading) {
          (value.children.size() == 2 || read(value.children[2], into.bulge, reading));
 }
 
-// The one field of a ring or line: its points with edges between them, or the points that a freeform curve runs through.
+// The one field of a ring or line: its points with edges between them, or the points that a freeform curve runs
+// through.
 const Value* drawn_field(const Value& value, std::string_view& name, Reading& reading) {
   if (!expect(value, Sort::object, reading)) return nullptr;
   for (std::size_t i = 0; i < value.keys.size(); ++i) {
@@ -96,7 +98,8 @@ bool check_id(const std::string& id, Spot spot, Reading& reading) {
 
 bool expect(const Value& value, Sort sort, Reading& reading) {
   if (value.sort == sort) return true;
-  return reading.refuse(value.spot, "json-type", "here stands " + sort_name(value.sort) + " instead of " + sort_name(sort),
+  return reading.refuse(value.spot, "json-type",
+                        "here stands " + sort_name(value.sort) + " instead of " + sort_name(sort),
                         "write " + sort_name(sort));
 }
 
@@ -136,7 +139,8 @@ bool read(const Value& value, int& into, Reading& reading) {
   if (!expect(value, Sort::number, reading)) return false;
   const auto number = whole(value, most_count);
   if (!number) {
-    return reading.refuse(value.spot, "number-whole", value.text.substr(0, 40) + " is not a whole number up to 1,000,000,000",
+    return reading.refuse(value.spot, "number-whole",
+                          value.text.substr(0, 40) + " is not a whole number up to 1,000,000,000",
                           "write a whole number without dot or exponent");
   }
   into = static_cast<int>(*number);
@@ -147,7 +151,8 @@ bool read(const Value& value, double& into, Reading& reading) {
   if (!expect(value, Sort::number, reading)) return false;
   const auto number = units::read_number(value.text);
   if (!number) {
-    return reading.refuse(value.spot, "number-range", value.text.substr(0, 40) + " is too large or too small for a number",
+    return reading.refuse(value.spot, "number-range",
+                          value.text.substr(0, 40) + " is too large or too small for a number",
                           "write a number between 1e-300 and 1e300");
   }
   into = *number == 0 ? 0 : *number;  // minus zero is zero
@@ -159,9 +164,10 @@ bool read(const Value& value, units::Length& into, Reading& reading) {
   if (!expect(value, Sort::number, reading)) return false;
   const auto steps = whole(value, most_steps);
   if (!steps) {
-    return reading.refuse(value.spot, "length-steps",
-                          value.text.substr(0, 40) + " is not a length: a number here is whole steps of 1/320 mm, up to 1e9 m",
-                          "write whole steps, or a text with its unit such as \"3.81 m\"");
+    return reading.refuse(
+        value.spot, "length-steps",
+        value.text.substr(0, 40) + " is not a length: a number here is whole steps of 1/320 mm, up to 1e9 m",
+        "write whole steps, or a text with its unit such as \"3.81 m\"");
   }
   into = units::Length::of_steps(*steps);
   return true;

@@ -1,5 +1,5 @@
-// From a tree of JSON values to structs, by the tables of fields.h. The first fault ends the reading; it is a sentence with
-// its place in the file.
+// From a tree of JSON values to structs, by the tables of fields.h. The first fault ends the reading; it is a sentence
+// with its place in the file.
 #pragma once
 
 #include <map>
@@ -23,12 +23,13 @@ struct Reading {
 
   // Keeps the first fault and gives false, so that a reader can say `return reading.refuse(...)`.
   bool refuse(Spot spot, std::string code, std::string text, std::string mend);
-  // The fault on one line: ids and words of the file that stand in it have their control characters replaced. There is one.
+  // The fault on one line: ids and words of the file that stand in it have their control characters replaced. There is
+  // one.
   problem::Problem told() const;
 };
 
-// Each reads one value into what stands there already (its default) and gives false after a fault. Lengths are whole steps
-// of 1/320 mm, or a text with its unit ("12' 6 1/2\"", "3.81 m"); money is whole coins.
+// Each reads one value into what stands there already (its default) and gives false after a fault. Lengths are whole
+// steps of 1/320 mm, or a text with its unit ("12' 6 1/2\"", "3.81 m"); money is whole coins.
 bool read(const Value& value, std::string& into, Reading& reading);
 bool read(const Value& value, bool& into, Reading& reading);
 bool read(const Value& value, int& into, Reading& reading);
@@ -46,10 +47,11 @@ bool read(const Value& value, plan::DrawnLine& into, Reading& reading);
 // An id: not empty and without control characters (codes id-empty, id-control).
 bool check_id(const std::string& id, Spot spot, Reading& reading);
 bool expect(const Value& value, Sort sort, Reading& reading);  // else a fault "json-type"
-bool unknown_field(const Value& object, std::size_t number, const std::string& known, Reading& reading);  // always false
-bool missing_field(const Value& object, std::string_view name, Reading& reading);                         // always false
-bool unknown_word(const Value& value, const std::string& known, Reading& reading);                        // always false
-bool doubled_id(const Value& value, const std::string& id, Reading& reading);                             // always false
+bool unknown_field(const Value& object, std::size_t number, const std::string& known,
+                   Reading& reading);                                               // always false
+bool missing_field(const Value& object, std::string_view name, Reading& reading);   // always false
+bool unknown_word(const Value& value, const std::string& known, Reading& reading);  // always false
+bool doubled_id(const Value& value, const std::string& id, Reading& reading);       // always false
 
 // The templates call each other for what stands inside, so all are declared first.
 template <Worded T>

@@ -118,8 +118,8 @@ struct Frame {
 bool within_range(const Position& position, double unit, Reading& reading) {
   if (unit != 0) {
     if (std::abs(position.x) * unit <= 1e9 && std::abs(position.y) * unit <= 1e9) return true;
-    return reading.refuse(position.spot, "geojson-range", "this position is more than 1,000,000 km from the file's origin",
-                          "look at its unit");
+    return reading.refuse(position.spot, "geojson-range",
+                          "this position is more than 1,000,000 km from the file's origin", "look at its unit");
   }
   if (std::abs(position.x) <= 180 && std::abs(position.y) <= 90) return true;
   return reading.refuse(position.spot, "geojson-degrees", "these are no longitude and latitude",
@@ -131,15 +131,15 @@ bool within_reach(const Frame& about_first, const Drawing& first, const Drawing&
   const double distance = about_first.from_origin(position);
   if (distance <= reach_m) return true;
   reading.refuse(position.spot, "geojson-far",
-                 in_quotes(drawing.id) + " lies " + units::show_number(distance / 1000, 1) + " km from " + in_quotes(first.id) +
-                     ", and a job reaches no further than 5 km from its first feature",
+                 in_quotes(drawing.id) + " lies " + units::show_number(distance / 1000, 1) + " km from " +
+                     in_quotes(first.id) + ", and a job reaches no further than 5 km from its first feature",
                  "make it another job: split the file, or leave its layer out");
   reading.fault->place.element = drawing.id;
   return false;
 }
 
-// The origin is the first position of what is imported: always for degrees; of plain coordinates only where the file's own
-// origin is too far away for a job.
+// The origin is the first position of what is imported: always for degrees; of plain coordinates only where the file's
+// own origin is too far away for a job.
 bool find_frame(const std::vector<Drawing>& drawings, double unit, Frame& into, plan::Datum& datum, Reading& reading) {
   const Drawing* first_drawing = nullptr;
   Position first;

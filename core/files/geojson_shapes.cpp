@@ -17,13 +17,18 @@ struct Importable {
 };
 
 const std::vector<Importable>& importable() {
-  static const std::vector<Importable> kinds{
-      {"paved-area", true, false, false, plan::PavedArea{}}, {"pool", true, false, false, plan::Pool{}},
-      {"wall", false, true, false, plan::Wall{}},            {"steps", true, false, false, plan::Steps{}},
-      {"building", true, false, false, plan::Building{}},    {"keep-out", true, false, false, plan::KeepOut{}},
-      {"edge-run", false, true, false, plan::EdgeRun{}},     {"drain-run", false, true, false, plan::DrainRun{}},
-      {"removal", true, true, false, plan::Removal{}},       {"level", false, false, true, plan::Level{}},
-      {"protection", true, true, false, plan::Protection{}}, {"site-mark", true, true, true, plan::SiteMark{}}};
+  static const std::vector<Importable> kinds{{"paved-area", true, false, false, plan::PavedArea{}},
+                                             {"pool", true, false, false, plan::Pool{}},
+                                             {"wall", false, true, false, plan::Wall{}},
+                                             {"steps", true, false, false, plan::Steps{}},
+                                             {"building", true, false, false, plan::Building{}},
+                                             {"keep-out", true, false, false, plan::KeepOut{}},
+                                             {"edge-run", false, true, false, plan::EdgeRun{}},
+                                             {"drain-run", false, true, false, plan::DrainRun{}},
+                                             {"removal", true, true, false, plan::Removal{}},
+                                             {"level", false, false, true, plan::Level{}},
+                                             {"protection", true, true, false, plan::Protection{}},
+                                             {"site-mark", true, true, true, plan::SiteMark{}}};
   return kinds;
 }
 
@@ -92,7 +97,10 @@ void draw(auto& kind, DrawnAs drawn, const Placed& placed) {
   if constexpr (requires { kind.points; }) {
     if (drawn == DrawnAs::point) kind.points = placed.rings.front();
   }
-  if constexpr (requires { kind.height = units::Length(); kind.at; }) {
+  if constexpr (requires {
+                  kind.height = units::Length();
+                  kind.at;
+                }) {
     kind.at = placed.rings.front().front();
     kind.height = placed.height.value_or(units::Length());
   }
@@ -132,7 +140,8 @@ bool read_parts(const Value& geometry, std::vector<Part>& into, Reading& reading
            std::ranges::all_of(coordinates->children,
                                [&, one = sort](const Value& part) { return read_part(part, one, into, reading); });
   }
-  return reading.refuse(type->spot, "geojson-geometry", "a geometry of type " + in_quotes(type->text) + " can't be imported",
+  return reading.refuse(type->spot, "geojson-geometry",
+                        "a geometry of type " + in_quotes(type->text) + " can't be imported",
                         "use Point, LineString, Polygon or their Multi forms");
 }
 
@@ -151,11 +160,16 @@ std::vector<Part> parts_for(const LayerKind& kind, std::vector<Part> parts) {
 
 bool fits(const LayerKind& kind, const Part& part, Spot spot, Reading& reading) {
   const Importable& can = importable(kind);
-  const bool fitting = part.drawn == DrawnAs::polygon ? can.as_polygon : part.drawn == DrawnAs::line ? can.as_line : can.as_point;
+  const bool fitting = part.drawn == DrawnAs::polygon ? can.as_polygon
+                       : part.drawn == DrawnAs::line  ? can.as_line
+                                                      : can.as_point;
   if (!fitting) {
-    const std::string found = part.drawn == DrawnAs::polygon ? "an outline" : part.drawn == DrawnAs::line ? "a line" : "a point";
+    const std::string found = part.drawn == DrawnAs::polygon ? "an outline"
+                              : part.drawn == DrawnAs::line  ? "a line"
+                                                             : "a point";
     const std::string takes = can.as_polygon ? "an outline" : can.as_line ? "a line" : "a point";
-    return reading.refuse(spot, "geojson-drawn-as", found + " can't become " + kind.kind + ", which is drawn as " + takes,
+    return reading.refuse(spot, "geojson-drawn-as",
+                          found + " can't become " + kind.kind + ", which is drawn as " + takes,
                           "map its layer to a kind that is drawn as " + found + ", or leave the layer out");
   }
   if (kind.kind == "level" && !part.rings.front().front().z) {

@@ -1,4 +1,5 @@
-// The geometry of GeoJSON features (RFC 7946): what is drawn, still in the file's coordinates; and its way into an element.
+// The geometry of GeoJSON features (RFC 7946): what is drawn, still in the file's coordinates; and its way into an
+// element.
 #pragma once
 
 #include <optional>

@@ -20,27 +20,19 @@ constexpr auto words(Type<plan::Reuse>) {
 }
 
 constexpr auto fields(Type<Heading>) {
-  return std::tuple{Field{"name", &Heading::name},
-                    Field{"customer", &Heading::customer},
-                    Field{"place", &Heading::place},
-                    Field{"notes", &Heading::notes},
-                    Field{"units", &Heading::units},
-                    Field{"currency", &Heading::currency},
-                    Field{"decimals", &Heading::decimals},
-                    Field{"invented", &Heading::invented}};
+  return std::tuple{Field{"name", &Heading::name},         Field{"customer", &Heading::customer},
+                    Field{"place", &Heading::place},       Field{"notes", &Heading::notes},
+                    Field{"units", &Heading::units},       Field{"currency", &Heading::currency},
+                    Field{"decimals", &Heading::decimals}, Field{"invented", &Heading::invented}};
 }
 constexpr auto fields(Type<Datum>) {
-  return std::tuple{Field{"what", &Datum::what},
-                    Field{"longitude", &Datum::longitude},
-                    Field{"latitude", &Datum::latitude},
-                    Field{"easting_m", &Datum::easting_m},
+  return std::tuple{Field{"what", &Datum::what}, Field{"longitude", &Datum::longitude},
+                    Field{"latitude", &Datum::latitude}, Field{"easting_m", &Datum::easting_m},
                     Field{"northing_m", &Datum::northing_m}};
 }
 constexpr auto fields(Type<Soil>) {
-  return std::tuple{Field{"name", &Soil::name},
-                    Field{"swell", &Soil::swell},
-                    Field{"bank_density_kg_m3", &Soil::bank_density_kg_m3},
-                    Field{"source", &Soil::source}};
+  return std::tuple{Field{"name", &Soil::name}, Field{"swell", &Soil::swell},
+                    Field{"bank_density_kg_m3", &Soil::bank_density_kg_m3}, Field{"source", &Soil::source}};
 }
 constexpr auto fields(Type<Choices>) {
   return std::tuple{Field{"reach", &Choices::reach},
@@ -67,8 +59,7 @@ constexpr auto fields(Type<StageMove>) {
 }
 constexpr auto fields(Type<LookedAt>) {
   return std::tuple{Field{"stage", &LookedAt::stage, Need::required},
-                    Field{"look_at", &LookedAt::look_at, Need::required},
-                    Field{"who", &LookedAt::who},
+                    Field{"look_at", &LookedAt::look_at, Need::required}, Field{"who", &LookedAt::who},
                     Field{"when", &LookedAt::when}};
 }
 

@@ -4,6 +4,7 @@
 #include "files/files.h"
 #include "files/from_json.h"
 #include "files/job_fields.h"
+#include "takeoff/stage.h"
 
 namespace files {
 namespace {
@@ -46,7 +47,8 @@ bool read_element(const Value& value, plan::Element& into, Reading& reading) {
   if (!read_kind(*kind, into.kind, reading)) return false;
   const Value* name = value.find("name");
   if (name != nullptr && !read(*name, into.name, reading)) return false;
-  return std::visit([&](auto& fields) { return read_fields(value, fields, {"id", "kind", "name"}, reading); }, into.kind);
+  return std::visit([&](auto& fields) { return read_fields(value, fields, {"id", "kind", "name"}, reading); },
+                    into.kind);
 }
 
 bool read_elements(const Value& list, std::vector<plan::ElementPtr>& into, Reading& reading) {
@@ -109,10 +111,24 @@ bool read_catalogue(const Value& value, catalogue::Catalogue& into, Reading& rea
   return true;
 }
 
+// A list whose entries name a stage: a word that is none would be dropped later without a sound.
+template <class T>
+bool read_staged(const Value& list, std::vector<T>& into, Reading& reading) {
+  if (!read(list, into, reading)) return false;
+  for (std::size_t i = 0; i < into.size(); ++i) {
+    if (takeoff::stage_of(into[i].stage)) continue;
+    std::string known;
+    for (const takeoff::Stage stage : takeoff::all_stages) known += (known.empty() ? "" : ", ") + takeoff::word(stage);
+    return unknown_word(*list.children[i].find("stage"), known, reading);
+  }
+  return true;
+}
+
 bool read_format(const Value& object, Reading& reading) {
   const Value* format = object.find("groundcourse");
   if (format == nullptr) {
-    return reading.refuse(object.spot, "format-missing", "this is not a job file: the field \"groundcourse\" is missing",
+    return reading.refuse(object.spot, "format-missing",
+                          "this is not a job file: the field \"groundcourse\" is missing",
                           "take a job file, or add \"groundcourse\": 1");
   }
   int number = 0;
@@ -133,18 +149,19 @@ bool read_parts(const Value& object, plan::Job& into, Reading& reading) {
   for (std::size_t i = 0; i < object.keys.size(); ++i) {
     const std::string& name = object.keys[i].name;
     const Value& part = object.children[i];
-    const bool done = name == "groundcourse"  ? true
-                      : name == "heading"     ? read(part, into.heading, reading)
-                      : name == "datum"       ? read(part, into.datum, reading)
-                      : name == "choices"     ? read(part, into.choices, reading)
-                      : name == "stage_moves" ? read(part, into.stage_moves, reading)
-                      : name == "looked_at"   ? read(part, into.looked_at, reading)
-                      : name == "catalogue"   ? read_catalogue(part, *catalogue, reading)
-                      : name == "elements"
-                          ? read_elements(part, into.elements, reading)
-                          : unknown_field(object, i,
-                                          "groundcourse, heading, datum, choices, stage_moves, looked_at, catalogue, elements",
-                                          reading);
+    const bool done =
+        name == "groundcourse"  ? true
+        : name == "heading"     ? read(part, into.heading, reading)
+        : name == "datum"       ? read(part, into.datum, reading)
+        : name == "choices"     ? read(part, into.choices, reading)
+        : name == "stage_moves" ? read_staged(part, into.stage_moves, reading)
+        : name == "looked_at"   ? read_staged(part, into.looked_at, reading)
+        : name == "catalogue"   ? read_catalogue(part, *catalogue, reading)
+        : name == "elements"
+            ? read_elements(part, into.elements, reading)
+            : unknown_field(object, i,
+                            "groundcourse, heading, datum, choices, stage_moves, looked_at, catalogue, elements",
+                            reading);
     if (!done) return false;
   }
   into.catalogue = std::move(catalogue);
@@ -158,7 +175,8 @@ problem::Result<plan::Job> read_job(std::string_view text, const std::string& fi
   if (!tree) return std::unexpected(tree.error());
   Reading reading{.file = file, .fault = {}};
   plan::Job job;
-  if (expect(*tree, Sort::object, reading) && read_format(*tree, reading) && read_parts(*tree, job, reading)) return job;
+  if (expect(*tree, Sort::object, reading) && read_format(*tree, reading) && read_parts(*tree, job, reading))
+    return job;
   return std::unexpected(reading.told());
 }
 

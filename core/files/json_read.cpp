@@ -3,7 +3,8 @@
 #include <algorithm>
 #include <utility>
 
-// The one place where Boost.JSON's own code is compiled; its `parse` is not used: it alters doubles and drops doubled keys.
+// The one place where Boost.JSON's own code is compiled; its `parse` is not used: it alters doubles and drops doubled
+// keys.
 #include <boost/json/basic_parser_impl.hpp>
 #include <boost/json/src.hpp>
 
@@ -215,7 +216,8 @@ const Value* Value::find(std::string_view name) const {
 
 problem::Result<Value> parse_json(std::string_view text, const std::string& file) {
   if (text.size() > most_bytes) {
-    return problem::fault("json-large", "the file is larger than 64 MiB", "split it into several files", place_in(file));
+    return problem::fault("json-large", "the file is larger than 64 MiB", "split it into several files",
+                          place_in(file));
   }
   if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);
   json::parse_options options;

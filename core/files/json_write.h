@@ -9,8 +9,8 @@
 
 namespace files {
 
-// Makers of values for writing. Texts must be UTF-8, numbers finite; doubles are written in the shortest form that reads
-// back as the same number.
+// Makers of values for writing. Texts must be UTF-8, numbers finite; doubles are written in the shortest form that
+// reads back as the same number.
 Value text_value(std::string_view text);
 Value number_value(double number);
 Value number_value(std::int64_t number);
@@ -24,8 +24,9 @@ void add(Value& object, std::string_view name, Value value);
 // Adds an item at the end of a list.
 void add(Value& list, Value value);
 
-// A value that fits into a line of 100 characters stands on one line; a longer list or object has a line for each of its
-// children, two spaces further in. Ends with a line feed. Control characters are written as \u escapes, all else as it is.
+// A value that fits into a line of 100 characters stands on one line; a longer list or object has a line for each of
+// its children, two spaces further in. Ends with a line feed. Control characters are written as \u escapes, all else as
+// it is.
 std::string write_json(const Value& value);
 
 }  // namespace files

@@ -2,8 +2,8 @@
 //
 // The plan is the plane that touches the WGS 84 ellipsoid at the origin: x east, y north, in metres (local Cartesian
 // coordinates of a point at height 0 on the ellipsoid; the third coordinate, how far the earth falls away below the
-// plane, is dropped). A length d away from the origin comes out short by the factor cos(d / R) at most: at 5 km by 0.03 mm
-// in 100 m, and 5 km themselves by 0.5 mm. So within the 5 km of a job every 100 m are true within 0.1 mm.
+// plane, is dropped). A length d away from the origin comes out short by the factor cos(d / R) at most: at 5 km by 0.03
+// mm in 100 m, and 5 km themselves by 0.5 mm. So within the 5 km of a job every 100 m are true within 0.1 mm.
 #pragma once
 
 #include "problem/problem.h"

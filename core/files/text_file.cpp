@@ -13,7 +13,8 @@ namespace files {
 namespace {
 
 std::unexpected<problem::Problem> cannot(const char* doing, const std::string& path, int error) {
-  return problem::fault(std::string("file-") + doing, std::string("the file can't be ") + doing + ": " + std::strerror(error),
+  return problem::fault(std::string("file-") + doing,
+                        std::string("the file can't be ") + doing + ": " + std::strerror(error),
                         "look at its name, its folder and its rights", place_in(path));
 }
 
@@ -40,7 +41,7 @@ int write_all(int number, std::string_view text) {
 
 // The rights that a new file gets, or those of the file that is replaced.
 mode_t rights_of(const std::string& path) {
-  struct stat found {};
+  struct stat found{};
   if (::stat(path.c_str(), &found) == 0) return found.st_mode & 07777;
   const mode_t mask = ::umask(0);
   ::umask(mask);
@@ -79,7 +80,8 @@ problem::Result<std::string> read_file(const std::string& path) {
     if (got == 0) return text;
     text.append(block, static_cast<std::size_t>(got));
     if (text.size() > most_bytes) {
-      return problem::fault("file-large", "the file is larger than 64 MiB", "split it into several files", place_in(path));
+      return problem::fault("file-large", "the file is larger than 64 MiB", "split it into several files",
+                            place_in(path));
     }
   }
 }

@@ -1,5 +1,5 @@
-// From structs to a tree of JSON values, by the tables of fields.h: fields in their order, those at the struct's default
-// left out. Lengths are whole steps of 1/320 mm, money whole coins, other numbers in their shortest form.
+// From structs to a tree of JSON values, by the tables of fields.h: fields in their order, those at the struct's
+// default left out. Lengths are whole steps of 1/320 mm, money whole coins, other numbers in their shortest form.
 #pragma once
 
 #include <map>

@@ -149,8 +149,9 @@ TEST(BadInput, HugeFiles) {
 }
 
 TEST(BadInput, TextThatIsNoJson) {
-  for (const char* text : {"\xff\xfe{\0}", "{\"a\": \"\xc3\x28\"}", "{'a': 1}", "{\"a\": 1,}", "[1 2]", "{\"a\" 1}", "// note\n{}", "nul", "tru",
-                           "+1", "01", "1.", "-", "\"\x01\"", "\"\\ud800\"", "\"\\x\"", "[}", "{\"a\": Infinity}", "\xef\xbb\xbf"}) {
+  for (const char* text : {"\xff\xfe{\0}", "{\"a\": \"\xc3\x28\"}", "{'a': 1}", "{\"a\": 1,}", "[1 2]", "{\"a\" 1}",
+                           "// note\n{}", "nul", "tru", "+1", "01", "1.", "-", "\"\x01\"", "\"\\ud800\"", "\"\\x\"",
+                           "[}", "{\"a\": Infinity}", "\xef\xbb\xbf"}) {
     EXPECT_NE(fault_of(text), "") << text;
   }
   EXPECT_EQ(fault_of("\xef\xbb\xbf{\"a\": 1}"), "") << "a byte order mark is passed over";

@@ -25,9 +25,10 @@ std::string collection(const std::string& features, const std::string& more = R"
   return R"({"type": "FeatureCollection", )" + more + R"("features": [)" + features + "]}";
 }
 
-std::string feature(const std::string& head, const std::string& layer, const std::string& type, const std::string& coordinates) {
-  return R"({"type": "Feature", )" + head + R"("properties": {"layer": ")" + layer + R"("}, "geometry": {"type": ")" + type +
-         R"(", "coordinates": )" + coordinates + "}}";
+std::string feature(const std::string& head, const std::string& layer, const std::string& type,
+                    const std::string& coordinates) {
+  return R"({"type": "Feature", )" + head + R"("properties": {"layer": ")" + layer + R"("}, "geometry": {"type": ")" +
+         type + R"(", "coordinates": )" + coordinates + "}}";
 }
 
 const std::string square = "[[[0, 0], [10, 0], [10, 10], [0, 10], [0, 0]], [[1, 1], [2, 1], [2, 2], [1, 1]]]";
@@ -39,7 +40,8 @@ std::vector<std::string> ids(const plan::Job& job) {
 }
 
 TEST(GeoJson, APolygonBecomesAnOutlineWithItsIslands) {
-  const auto made = import(collection(feature(R"("id": "deck-1", )", "deck", "Polygon", square)), {{"deck", "paved-area"}});
+  const auto made =
+      import(collection(feature(R"("id": "deck-1", )", "deck", "Polygon", square)), {{"deck", "paved-area"}});
   ASSERT_EQ(made.job.elements.size(), 1u);
   EXPECT_EQ(made.job.elements[0]->id, "deck-1");
   plan::PavedArea expected;
@@ -59,9 +61,9 @@ TEST(GeoJson, UnitsAreExact) {
   const std::vector<std::pair<std::string, std::int64_t>> steps_of_1000{
       {"m", 320'000'000},
       {"mm", 320'000},
-      {"ft", 97'536'000},        // 304.8 m
-      {"us-ft", 97'536'195},     // 304.800609601... m x 320,000 = 97,536,195.07
-      {"in", 8'128'000}};        // 25.4 m
+      {"ft", 97'536'000},     // 304.8 m
+      {"us-ft", 97'536'195},  // 304.800609601... m x 320,000 = 97,536,195.07
+      {"in", 8'128'000}};     // 25.4 m
   for (const auto& [unit, steps] : steps_of_1000) {
     const std::string line = feature("", "w", "LineString", "[[0, 0], [1000, 0]]");
     const auto by_word = import(collection(line, ""), {{"w", "wall"}}, unit);
@@ -76,12 +78,13 @@ TEST(GeoJson, UnitsAreExact) {
 
 TEST(GeoJson, IdsAreKeptAndMade) {
   const std::string line = "[[0, 0], [1, 0]]";
-  const auto made = import(collection(feature(R"("id": 7, )", "w", "LineString", line) + "," +
-                                      feature("", "skip", "LineString", line) + "," + feature("", "w", "LineString", line) + "," +
-                                      feature(R"("id": "m", )", "w", "MultiLineString", "[" + line + "," + line + "," + line + "]") +
-                                      R"(, {"type": "Feature", "properties": {"kind": "w", "id": "inner", "name": "East"},
+  const auto made =
+      import(collection(feature(R"("id": 7, )", "w", "LineString", line) + "," +
+                        feature("", "skip", "LineString", line) + "," + feature("", "w", "LineString", line) + "," +
+                        feature(R"("id": "m", )", "w", "MultiLineString", "[" + line + "," + line + "," + line + "]") +
+                        R"(, {"type": "Feature", "properties": {"kind": "w", "id": "inner", "name": "East"},
                                          "geometry": {"type": "LineString", "coordinates": [[0, 0], [1, 1]]}})"),
-                           {{"w", "wall"}});
+             {{"w", "wall"}});
   EXPECT_EQ(ids(made.job), (std::vector<std::string>{"7", "w-3", "m", "m#2", "m#3", "inner"}));
   EXPECT_EQ(made.not_mapped, (std::map<std::string, int>{{"skip", 1}}));
   EXPECT_EQ(made.job.elements.back()->name, "East");
@@ -90,13 +93,16 @@ TEST(GeoJson, IdsAreKeptAndMade) {
 TEST(GeoJson, DoubledIdsAreRefused) {
   const std::string line = "[[0, 0], [1, 0]]";
   const auto two = fault(collection(feature(R"("id": "a", )", "w", "LineString", line) + ",\n" +
-                                    feature(R"("id": "a", )", "w", "LineString", line)), {{"w", "wall"}});
+                                    feature(R"("id": "a", )", "w", "LineString", line)),
+                         {{"w", "wall"}});
   EXPECT_EQ(two.code, "id-doubled");
   EXPECT_EQ(two.place.line, 2);
   // A made id that meets one that was there.
   EXPECT_EQ(fault(collection(feature(R"("id": "m#2", )", "w", "LineString", line) + "," +
                              feature(R"("id": "m", )", "w", "MultiLineString", "[" + line + "," + line + "]")),
-                  {{"w", "wall"}}).code, "id-doubled");
+                  {{"w", "wall"}})
+                .code,
+            "id-doubled");
 }
 
 TEST(GeoJson, StarIsEveryLayerThatIsNotNamed) {
@@ -148,8 +154,9 @@ TEST(GeoJson, WhatCannotBeDrawnSoIsRefusedWithItsMend) {
 
 TEST(GeoJson, AnInvalidOutlineIsImportedAsDrawn) {
   const auto made = import(collection(feature("", "x", "Polygon", "[[[0, 0], [1, 1], [1, 0], [0, 1], [0, 0]]]") + "," +
-                                      feature("", "x", "Polygon", "[]") + "," + feature("", "x", "Polygon", "[[]]") + "," +
-                                      feature("", "x", "Polygon", "[[[1, 1]]]")), {{"x", "paved-area"}});
+                                      feature("", "x", "Polygon", "[]") + "," + feature("", "x", "Polygon", "[[]]") +
+                                      "," + feature("", "x", "Polygon", "[[[1, 1]]]")),
+                           {{"x", "paved-area"}});
   EXPECT_EQ(std::get<plan::PavedArea>(made.job.elements.at(0)->kind).outline.at(0).edges.size(), 4u);
   EXPECT_EQ(made.job.elements.size(), 4u);
 }
@@ -159,7 +166,8 @@ TEST(GeoJson, NothingIsDroppedInSilence) {
                                       R"(, {"type": "Feature", "properties": null, "geometry": null}
                                          , {"type": "Feature", "properties": {"layer": "x"}, "geometry": null})"),
                            {{"x", "wall"}});
-  EXPECT_EQ(made.not_mapped, (std::map<std::string, int>{{"a", 2}, {"(no layer) (no geometry)", 1}, {"x (no geometry)", 1}}));
+  EXPECT_EQ(made.not_mapped,
+            (std::map<std::string, int>{{"a", 2}, {"(no layer) (no geometry)", 1}, {"x (no geometry)", 1}}));
   EXPECT_TRUE(made.job.elements.empty());
 }
 
@@ -183,7 +191,8 @@ TEST(GeoJson, MoreThanFiveKilometresAreAnotherJob) {
   // One degree of latitude is 111 km; the other side of the earth projects onto the origin and must not pass for it.
   const std::string here = feature(R"("id": "here", )", "x", "LineString", "[[-71.1, 42.3], [-71.1, 42.301]]");
   for (const char* there : {"[[-71.1, 42.4], [-71.1, 42.3]]", "[[108.9, -42.3], [108.9, -42.3]]"}) {
-    const auto found = fault(collection(here + "," + feature(R"("id": "there", )", "x", "LineString", there), ""), {{"x", "wall"}});
+    const auto found =
+        fault(collection(here + "," + feature(R"("id": "there", )", "x", "LineString", there), ""), {{"x", "wall"}});
     EXPECT_EQ(found.code, "geojson-far") << there;
     EXPECT_TRUE(found.text.contains("\"there\"")) << found.text;
   }
@@ -201,7 +210,8 @@ TEST(GeoJson, DegreesAreLaidOutTrueToTheMillimetre) {
           earth.Direct(lat1, lon1, way, 100, lat2, lon2);
           const auto a = files::metres_from_degrees({-71.1, latitude}, {lon1, lat1});
           const auto b = files::metres_from_degrees({-71.1, latitude}, {lon2, lat2});
-          EXPECT_NEAR(std::hypot(b.x - a.x, b.y - a.y), 100, 0.0001) << latitude << " " << turn << " " << out << " " << way;
+          EXPECT_NEAR(std::hypot(b.x - a.x, b.y - a.y), 100, 0.0001)
+              << latitude << " " << turn << " " << out << " " << way;
         }
       }
     }
@@ -209,12 +219,15 @@ TEST(GeoJson, DegreesAreLaidOutTrueToTheMillimetre) {
 }
 
 TEST(GeoJson, DegreesKeepTheirOrigin) {
-  const auto made = import(collection(feature("", "x", "LineString", "[[-71.1, 42.3], [-71.1, 42.3009]]"), ""), {{"x", "wall"}});
-  EXPECT_EQ(made.job.datum, (plan::Datum{.what = "wgs84", .longitude = -71.1, .latitude = 42.3, .easting_m = 0, .northing_m = 0}));
+  const auto made =
+      import(collection(feature("", "x", "LineString", "[[-71.1, 42.3], [-71.1, 42.3009]]"), ""), {{"x", "wall"}});
+  EXPECT_EQ(made.job.datum,
+            (plan::Datum{.what = "wgs84", .longitude = -71.1, .latitude = 42.3, .easting_m = 0, .northing_m = 0}));
   const auto& line = std::get<plan::Wall>(made.job.elements.at(0)->kind).line;
   EXPECT_EQ(line.edges.at(0).from, geometry::Point{});
   EXPECT_EQ(line.end.x.steps(), 0);  // due north
-  // The meridian's radius at 42.30045 degrees is a (1 - e2) / (1 - e2 sin2)^1.5 = 6,364,365 m; x 0.0009 degrees = 99.97121 m.
+  // The meridian's radius at 42.30045 degrees is a (1 - e2) / (1 - e2 sin2)^1.5 = 6,364,365 m; x 0.0009 degrees
+  // = 99.97121 m.
   EXPECT_NEAR(line.end.y.metres().si(), 99.97121, 0.00001);
 }
 
@@ -235,13 +248,18 @@ TEST(GeoJson, WrongCoordinatesAreRefused) {
   EXPECT_EQ(fault(R"({"type": "FeatureCollection"})", {}).code, "field-missing");
   EXPECT_EQ(fault(collection("1"), {}).code, "json-type");
   EXPECT_EQ(fault(collection(feature("", "x", "GeometryCollection", "[]")), {{"x", "wall"}}).code, "geojson-geometry");
-  EXPECT_EQ(fault(collection("", R"("crs": {"type": "name", "properties": {"name": "EPSG:2249"}}, )"), {}).code, "geojson-crs");
+  EXPECT_EQ(fault(collection("", R"("crs": {"type": "name", "properties": {"name": "EPSG:2249"}}, )"), {}).code,
+            "geojson-crs");
 }
 
 TEST(GeoJson, RealOutlines) {
   // Features and vertices as the list of the data has them (tests/data/SOURCES.md): pools 21, walls 72.
-  for (const auto& [name, kind, count] : std::vector<std::tuple<std::string, std::string, std::size_t>>{
-           {"pools", "pool", 21}, {"walls", "wall", 72}, {"plazas", "paved-area", 28}, {"osm_walls", "wall", 50}, {"site_05", "removal", 13}}) {
+  for (const auto& [name, kind, count] :
+       std::vector<std::tuple<std::string, std::string, std::size_t>>{{"pools", "pool", 21},
+                                                                      {"walls", "wall", 72},
+                                                                      {"plazas", "paved-area", 28},
+                                                                      {"osm_walls", "wall", 50},
+                                                                      {"site_05", "removal", 13}}) {
     const auto text = files::read_file(std::string(HOUSE_ROOT) + "/tests/data/" + name + ".geojson");
     ASSERT_TRUE(text) << name;
     const auto made = import(*text, {{"*", kind}});

@@ -12,8 +12,14 @@ using units::Length;
 plan::Job read(const std::string& text) {
   const auto job = files::read_job(text, "job.json");
   if (!job) ADD_FAILURE() << problem::sentence(job.error());
-  return job ? *job : plan::Job{.heading = {}, .datum = {}, .choices = {}, .stage_moves = {}, .looked_at = {},
-                                .catalogue = std::make_shared<const catalogue::Catalogue>(), .elements = {}};
+  return job ? *job
+             : plan::Job{.heading = {},
+                         .datum = {},
+                         .choices = {},
+                         .stage_moves = {},
+                         .looked_at = {},
+                         .catalogue = std::make_shared<const catalogue::Catalogue>(),
+                         .elements = {}};
 }
 
 problem::Problem fault(const std::string& text) {
@@ -63,7 +69,8 @@ TEST(Job, MissingFieldsKeepTheDefaultOfTheStruct) {
 }
 
 TEST(Job, LengthsAsPeopleTypeThem) {
-  const plan::Job job = read(one(R"("kind": "paved-area", "outline": [{"points": [["26' 6\"", "6'"], ["3.81 m", "0 m"], [320, -1, 0.5]]}])"));
+  const plan::Job job = read(
+      one(R"("kind": "paved-area", "outline": [{"points": [["26' 6\"", "6'"], ["3.81 m", "0 m"], [320, -1, 0.5]]}])"));
   const geometry::Ring& edges = paved(job).outline.at(0).edges;
   ASSERT_EQ(edges.size(), 3u);
   EXPECT_EQ(edges[0].from.x.steps(), 318 * 8128);  // 26 ft 6 in = 318 in of 8128 steps
@@ -97,7 +104,8 @@ TEST(Job, LinesHaveAnEnd) {
 }
 
 TEST(Job, AShapeThatIsNotValidIsKeptAsDrawn) {
-  const plan::Job job = read(one(R"("kind": "paved-area", "outline": [{"points": [[0, 0], [0, 0], [9, 9]]}, {"points": []}])"));
+  const plan::Job job =
+      read(one(R"("kind": "paved-area", "outline": [{"points": [[0, 0], [0, 0], [9, 9]]}, {"points": []}])"));
   EXPECT_EQ(paved(job).outline.at(0).edges.size(), 3u);
   EXPECT_EQ(paved(job).outline.size(), 2u);
 }
@@ -147,13 +155,17 @@ std::vector<Refused> refused() {
       {"point-parts", one(R"("kind": "level", "at": [1])")},
       {"point-parts", one(R"("kind": "level", "at": [1, 2, 3])")},
       {"money-coins", item + R"({"id": "x", "kind": "rod", "price": {"amount": 12.5, "unit": "piece"}}]}})"},
+      {"word-unknown", R"({"groundcourse": 1, "stage_moves": [{"item": "x", "stage": "later"}]})"},
+      {"word-unknown", R"({"groundcourse": 1, "looked_at": [{"stage": "", "look_at": "depth"}]})"},
       {"pack-empty", item + R"({"id": "x", "kind": "rod", "pack": {"kind": "box", "pieces": 0}}]}})"},
       {"pack-empty", item + R"({"id": "x", "kind": "rod", "pack": {"layers": -1}}]}})"},
       {"item-price", item + R"({"id": "x", "kind": "rod", "price": {"amount": -1, "unit": "piece"}}]}})"},
       {"item-price", item + R"({"id": "x", "kind": "rod", "price": {"amount": 0, "unit": "piece"}}]}})"},
-      {"cell-side", R"({"groundcourse": 1, "catalogue": {"patterns": [{"id": "p", "cell_x": "L/0", "cell_y": "W", "along": 1,
+      {"cell-side",
+       R"({"groundcourse": 1, "catalogue": {"patterns": [{"id": "p", "cell_x": "L/0", "cell_y": "W", "along": 1,
         "across_x": 0, "across_y": 1, "pieces": []}]}})"},
-      {"pattern-gap", R"({"groundcourse": 1, "catalogue": {"patterns": [{"id": "p", "cell_x": "L", "cell_y": "W", "along": 1,
+      {"pattern-gap",
+       R"({"groundcourse": 1, "catalogue": {"patterns": [{"id": "p", "cell_x": "L", "cell_y": "W", "along": 1,
         "across_x": 0, "across_y": 1, "pieces": []}]}})"},
   };
 }

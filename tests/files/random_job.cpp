@@ -1,5 +1,7 @@
 #include "files/random_job.h"
 
+#include "takeoff/stage.h"
+
 namespace random_job {
 
 void fill_item(catalogue::Item& item, int number) {
@@ -93,6 +95,12 @@ plan::Job job() {
   fill(made.choices);
   fill(made.stage_moves);
   fill(made.looked_at);
+  const auto stage = [] {
+    constexpr int stages = static_cast<int>(takeoff::all_stages.size());
+    return takeoff::word(takeoff::all_stages[static_cast<std::size_t>(below(stages))]);
+  };
+  for (auto& move : made.stage_moves) move.stage = stage();
+  for (auto& looked : made.looked_at) looked.stage = stage();
   made.catalogue = std::make_shared<const catalogue::Catalogue>(catalogue());
   constexpr std::size_t kinds = std::variant_size_v<plan::Kind>;
   for (std::size_t number = 0; number < kinds; ++number) {

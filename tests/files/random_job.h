@@ -1,4 +1,5 @@
-// Random jobs for property tests: every field of every table is drawn, so that a new field is tested without a new line here.
+// Random jobs for property tests: every field of every table is drawn, so that a new field is tested without a new line
+// here.
 #pragma once
 
 #include <rapidcheck.h>
@@ -15,9 +16,11 @@ inline int below(int count) { return *rc::gen::inRange(0, count); }
 
 // Texts with what JSON has to escape, and with characters of two to four bytes.
 inline void fill(std::string& into) {
-  static const std::vector<std::string> parts{"a", "Z", " ", "\"", "\\", "/", "\n", "\t", "\x01", "\x7f", "é", "½", "′", "🙂", "0"};
+  static const std::vector<std::string> parts{"a",    "Z",    " ", "\"", "\\", "/",  "\n", "\t",
+                                              "\x01", "\x7f", "é", "½",  "′",  "🙂", "0"};
   into.clear();
-  for (int count = below(6); count > 0; --count) into += parts[static_cast<std::size_t>(below(static_cast<int>(parts.size())))];
+  for (int count = below(6); count > 0; --count)
+    into += parts[static_cast<std::size_t>(below(static_cast<int>(parts.size())))];
 }
 inline void fill(bool& into) { into = below(2) == 1; }
 inline void fill(int& into) { into = *rc::gen::inRange(-1'000'000'000, 1'000'000'001); }

@@ -9,6 +9,7 @@
 #include "files/json_read.h"
 #include "files/random_job.h"
 #include "files/to_json.h"
+#include "takeoff/stage.h"
 
 namespace {
 
@@ -61,8 +62,8 @@ void same_fields(const std::string& definition, const std::vector<std::string>& 
 
 template <std::size_t... I>
 void same_kinds(std::index_sequence<I...>) {
-  (same_fields<std::variant_alternative_t<I, plan::Kind>>(
-       plan::kind_name(plan::Kind(std::in_place_index<I>)), {"id", "kind", "name"}),
+  (same_fields<std::variant_alternative_t<I, plan::Kind>>(plan::kind_name(plan::Kind(std::in_place_index<I>)),
+                                                          {"id", "kind", "name"}),
    ...);
 }
 
@@ -109,7 +110,8 @@ TEST(Schema, NamesEveryFieldOfTheCatalogue) {
 
 template <class Enum>
 void same_words(const std::string& definition, const std::string& property) {
-  const files::Value& list = *schema().find("$defs")->find(definition)->find("properties")->find(property)->find("enum");
+  const files::Value& list =
+      *schema().find("$defs")->find(definition)->find("properties")->find(property)->find("enum");
   std::vector<std::string> listed, expected;
   for (const files::Value& word : list.children) listed.push_back(word.text);
   for (const auto& word : words(files::Type<Enum>{})) expected.emplace_back(word.word);
@@ -125,6 +127,17 @@ TEST(Schema, NamesEveryWord) {
   same_words<plan::Coping::Make>("coping", "make");
   same_words<units::System>("heading", "units");
   same_words<plan::Reuse>("choices", "reuse");
+}
+
+TEST(Schema, NamesEveryStage) {
+  for (const char* definition : {"stage-move", "looked-at"}) {
+    const files::Value& list =
+        *schema().find("$defs")->find(definition)->find("properties")->find("stage")->find("enum");
+    std::vector<std::string> listed, expected;
+    for (const files::Value& word : list.children) listed.push_back(word.text);
+    for (const takeoff::Stage stage : takeoff::all_stages) expected.push_back(takeoff::word(stage));
+    EXPECT_EQ(listed, expected) << definition;
+  }
 }
 
 // A fresh folder that goes with the test.
@@ -151,7 +164,8 @@ TEST(Schema, AValidatorAgrees) {
   EXPECT_EQ(number, 40);
   for (const char* folder : {"/demo-jobs", "/tests/fuzz/seeds/job"}) {
     for (const auto& file : std::filesystem::directory_iterator(root + folder)) {
-      if (file.path().extension() == ".json") std::filesystem::copy_file(file.path(), good.path / file.path().filename());
+      if (file.path().extension() == ".json")
+        std::filesystem::copy_file(file.path(), good.path / file.path().filename());
     }
   }
   const auto one = [](const std::string& fields) { return R"({"groundcourse": 1, "elements": [{)" + fields + "}]}"; };
@@ -169,9 +183,11 @@ TEST(Schema, AValidatorAgrees) {
   put(bad.path, "point", one(R"("id": "a", "kind": "level", "at": [1])"));
   put(bad.path, "both", one(R"("id": "a", "kind": "wall", "line": {"points": [], "through": []})"));
   put(bad.path, "word", one(R"("id": "a", "kind": "wall", "behind": "above")"));
-  put(bad.path, "pack", R"({"groundcourse": 1, "catalogue": {"items": [{"id": "x", "kind": "rod", "pack": {"pieces": 0}}]}})");
+  put(bad.path, "pack",
+      R"({"groundcourse": 1, "catalogue": {"items": [{"id": "x", "kind": "rod", "pack": {"pieces": 0}}]}})");
   for (const auto& file : std::filesystem::directory_iterator(bad.path)) {
-    EXPECT_FALSE(files::read_job(files::read_file(file.path().string()).value(), "x")) << file.path() << ": the reader agrees";
+    EXPECT_FALSE(files::read_job(files::read_file(file.path().string()).value(), "x"))
+        << file.path() << ": the reader agrees";
   }
   const std::string command = "python3 '" + root + "/tests/files/schema_test.py' '" + schema_path + "' '" +
                               good.path.string() + "' '" + bad.path.string() + "'";
