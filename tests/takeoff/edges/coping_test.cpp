@@ -77,18 +77,18 @@ TEST(Coping, ShellStoneCollarAndConductor) {
 
 TEST(Coping, EachArcIsCountedByItself) {
   const takeoff::Share share = coping_of(pool_book(), pool(demo_pool()));
-  // One count per run: far line x turn over the 6 in module, rounded up in each run (a tapered piece is at most 5 7/8
-  // at its far face, 2 (p + w) tan a - j / cos a): 90.5 x 3.78509 = 342.55 -> 58; waist: its far line is the nose, 96.5
-  // x 1.28700 = 124.20
-  // -> 21; 55.5 x pi = 174.36 -> 30; 370.5 x 0.643501 = 238.42 -> 40. Together 149. The tangent is longer than its arc:
-  // 342.55 / 58 leaves 0.55 in to spare, far more than that. The arc of 360 in lies uncut: its joints open by 12 x 6 /
-  // 358.5 = 0.20 in from at least 1/16, under the 3/8 in limit.
+  // One count per run, far line over the 6 in module, rounded up in each: 90.5 x 3.78509 = 342.55 -> 58; the waist,
+  // whose far line is the nose, 96.5 x 1.28700 = 124.20 -> 21; 55.5 x pi = 174.36 -> 30; 370.5 x 0.643501 = 238.42
+  // -> 40. (A tapered piece's face is 2 (p + w) tan a - j / cos a, so the tangents ask for a little more than the arc:
+  // 0.12 in of the first run's 58 x 6 - 342.55 = 5.45 in to spare.) The arc of 360 in does not lie uncut either, though
+  // its joints open by only 12 x 6 / 358.5 = 0.20 in: 38 pieces leave 2 x 358.5 sin a - 5.875 cos a = 0.196 in at the
+  // nose and 0.399 at the back (over 3/8), 39 leave 0.040 (under 1/16).
   const double units = measure(share, "coping_units");
   EXPECT_EQ(units, 58 + 21 + 30 + 40);
   // Counted by total length and rounded once, as the demo's answers do, it is 147: the published figure stands as a
   // cross-check.
   EXPECT_EQ(measure(share, "coping_units_by_length"), 147);
-  EXPECT_EQ(measure(share, "coping_cut"), 58 + 21 + 30);
+  EXPECT_EQ(measure(share, "coping_cut"), units);
   EXPECT_EQ(quantity(share, "cop-bull-6"), units);
   EXPECT_TRUE(said(share, "coping-ways"));
   EXPECT_TRUE(said(share, "coping-preliminary"));
@@ -102,10 +102,21 @@ TEST(Coping, ThePersonPicksTheWay) {
   what.coping->make = plan::Coping::Make::tapered;
   takeoff::Share share = coping_of(pool_book(), pool(what));
   EXPECT_EQ(measure(share, "coping_cut"), measure(share, "coping_units"));
-  what.coping->make = plan::Coping::Make::uncut;  // the arcs of 80, 95 and 45 in open over 3/8 in
+  what.coping->make = plan::Coping::Make::uncut;  // none of the four arcs lies uncut
   share = coping_of(pool_book(), pool(what));
-  EXPECT_EQ(std::ranges::count(share.problems, std::string("coping-run"), &problem::Problem::code), 3)
+  EXPECT_EQ(std::ranges::count(share.problems, std::string("coping-run"), &problem::Problem::code), 4)
       << all_said(share);
+}
+
+TEST(Coping, WideCurveLiesUncut) {
+  plan::Pool what;
+  what.coping = plan::Coping{"cop-bull-6", inches(1.5), {}, plan::Coping::Make::any};
+  what.outline = shape({{-360, 0, 1}, {360, 0, 1}});
+  const takeoff::Share share = coping_of(pool_book(), {"C", "round", what});
+  // Near line 358.5 in, a = 180 / n degrees: 380 pieces leave 2 x 358.5 sin a - 5.875 cos a = 0.053 in at the nose,
+  // under 1/16; 379 leave 0.069 there and 0.069 + 24 sin a = 0.267 at the back, under 3/8.
+  EXPECT_EQ(measure(share, "coping_units"), 379) << all_said(share);
+  EXPECT_EQ(measure(share, "coping_cut"), 0);
 }
 
 TEST(Coping, RadiusPiecesWhereTheCatalogueHasThem) {

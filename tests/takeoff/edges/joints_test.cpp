@@ -200,6 +200,32 @@ TEST(Joints, DemoCopingHouseAndChannel) {
   EXPECT_NEAR(task(share, "joint-seal"), measure(share, "sealed_joint_m"), 1e-9);
 }
 
+TEST(Joints, OnTheSiteOfTheDemo) {
+  // The deck A1 and the pool P as drawn, the rest of the job left out: the site itself says what faces what.
+  Book book = joint_book();
+  book.sized("cop-bull-6", "coping", 5.875, 12, 2.375, 0.125);
+  plan::Pool water;
+  water.coping = plan::Coping{"cop-bull-6", inches(1.5), {}, plan::Coping::Make::any};
+  const plan::Element area =
+      deck("A1", "dense-foot", shape({{0, 60, bulge(pi / 2)}, {60, 0}, {480, 0}, {480, 307}, {0, 307}}));
+  const plan::Job made = job(book, {area, pool(water)});
+  const plan::Site site = plan::site(made);
+  takeoff::paving::LaidArea laid;
+  laid.ground = site.find("A1");
+  ASSERT_TRUE(laid.ground);
+  laid.field = laid.ground->net;
+  const takeoff::Share share = takeoff::edges::joints(made, site, laid);
+  // Demo answers: coping stretch 21.9475869 m, net area (and two pillars, 24 x 24 in), perimeter 39.3254936 m.
+  EXPECT_NEAR(measure(share, "meets_m:coping"), 21.9475869, 22e-6);
+  EXPECT_NEAR(laid.ground->net.area().si(), 64.6608614 + 2 * 24 * 24 * in * in, 65e-6);
+  EXPECT_NEAR(measure(share, "sealed_joint_m"), 20.2718614 + 2 * pi * 10.75 * in, 22e-6);
+  EXPECT_NEAR(measure(share, "meets_m:planting"), 39.3254936, 39e-6);
+  // All round is free here, a closed line: the corner's arc of 30 pi in at 8 in, the rest, 1454 in, at 12 in:
+  // ceil(94.25 / 8) + ceil(1454 / 12) = 12 + 122.
+  EXPECT_NEAR(measure(share, "restraint_m"), 39.3254936, 39e-6);
+  EXPECT_EQ(measure(share, "spikes"), 134);
+}
+
 TEST(Joints, MiddleLineTurnsWithTheCorners) {
   // A pool of 20 x 10 ft to the back of its coping: the joint's middle line, 1/4 in out, is 8 x 1/4 in longer.
   const plan::Element area = deck("A", "dense-foot", shape({{0, 0}, {480, 0}, {480, 360}, {0, 360}}));
