@@ -41,9 +41,12 @@ class In {
   template <class T>
   void operator()(std::optional<T>& value) {
     value.reset();
-    if (at_ < row_.size() && std::holds_alternative<std::monostate>(row_[at_])) ++at_;
+    if (empty()) pass(1);
     else (*this)(value.emplace());
   }
+
+  bool empty() const { return at_ < row_.size() && std::holds_alternative<std::monostate>(row_[at_]); }
+  void pass(std::size_t columns) { at_ += columns; }
 
  private:
   template <class T>
