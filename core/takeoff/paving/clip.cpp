@@ -221,7 +221,8 @@ void Clip::finish_part(std::size_t first) {
   for (std::size_t k = 0; k < part.count; ++k) {
     const Side& side = sides_[first + k];
     if (side.edge < 0) continue;
-    part.cut_length += length(sides_[first + (k + 1 == part.count ? 0 : k + 1)].from - side.from);
+    const Vec along_edge = sides_[first + (k + 1 == part.count ? 0 : k + 1)].from - side.from;
+    part.cut_length += std::sqrt(dot(along_edge, along_edge));
   }
   parts_.push_back(part);
 }

@@ -4,7 +4,6 @@
 #include <cmath>
 #include <numeric>
 
-#include "geometry/flatten.h"
 #include "problem/ensure.h"
 #include "takeoff/paving/layout.h"
 
@@ -15,22 +14,38 @@ namespace {
 using geometry::Vec;
 
 // Finer than an overlay's flattening, so that the pieces' own shape is not seen to be made of chords.
-constexpr units::Length fine = units::Length::of_steps(16);  // 0.05 mm
+constexpr double fine = 16;  // steps: 0.05 mm
 
 // Near is asked with this to spare, so that rounding never loses an edge that the clip would see.
 constexpr double spare = 1;
 
-Chords::Ring ring_chords(const geometry::Ring& ring) {
-  Chords::Ring made;
+// Halved until no chord lies further than `fine` from its arc.
+int chords_of(const geometry::Curve& curve) {
+  const double radius = curve.radius();
+  const double sweep = std::abs(curve.sweep());
+  int count = 1;
+  while (radius * (1 - std::cos(sweep / (2 * count))) > fine) count *= 2;
+  return count;
+}
+
+std::vector<Chords::Spot> ring_chords(const geometry::Ring& ring) {
+  std::vector<Chords::Spot> made;
+  made.reserve(ring.size());
   for (std::size_t i = 0; i < ring.size(); ++i) {
-    const auto points = geometry::flatten(geometry::curve(ring, i), fine);
-    for (std::size_t k = 0; k + 1 < points.size(); ++k) {
-      if (points[k] == points[k + 1]) continue;
-      made.points.push_back(points[k]);
-      made.origins.push_back(ring[i].origin);
-    }
+    const geometry::Edge& edge = ring[i];
+    if (edge.from == ring[i + 1 == ring.size() ? 0 : i + 1].from) continue;
+    made.push_back({edge.from, {}, edge.origin});
+    if (edge.bulge == 0) continue;
+    const geometry::Curve curve = geometry::curve(ring, i);
+    const int count = chords_of(curve);
+    for (int k = 1; k < count; ++k) made.push_back({edge.from, curve.at(static_cast<double>(k) / count), edge.origin});
   }
   return made;
+}
+
+Vec framed(const Chords::Spot& spot, const Lattice& lattice) {
+  const Vec v = (spot.from - lattice.start) + spot.by;
+  return {lattice.cosine * v.x + lattice.sine * v.y, lattice.cosine * v.y - lattice.sine * v.x};
 }
 
 }  // namespace
@@ -39,26 +54,29 @@ Chords chords(const geometry::Region& region) {
   Chords made;
   for (const geometry::Outline* outline : region.outlines()) {
     made.rings.push_back(ring_chords(outline->edges()));
-    if (made.rings.back().points.size() < 3) made.rings.pop_back();
+    if (made.rings.back().size() < 3) made.rings.pop_back();
   }
   return made;
 }
 
 void frame(const Chords& chords, const Lattice& lattice, FrameOutline& outline) {
   outline.edges.clear();
+  std::size_t count = 0;
+  for (const auto& ring : chords.rings) count += ring.size();
+  outline.edges.reserve(count);
   double twice = 0;
   double low = 0, high = 0;
   for (const auto& ring : chords.rings) {
     const auto base = static_cast<std::int32_t>(outline.edges.size());
-    const auto n = static_cast<std::int32_t>(ring.points.size());
-    Vec at = lattice.to_frame(ring.points[0]);
+    const auto n = static_cast<std::int32_t>(ring.size());
+    Vec at = framed(ring[0], lattice);
     const Vec first = at;
     if (base == 0) low = high = at.y;
     for (std::int32_t i = 0; i < n; ++i) {
       const auto k = static_cast<std::size_t>(i);
-      const Vec to = i + 1 == n ? first : lattice.to_frame(ring.points[k + 1]);
+      const Vec to = i + 1 == n ? first : framed(ring[k + 1], lattice);
       outline.edges.push_back(
-          {at, to, base + (i == 0 ? n - 1 : i - 1), base + (i + 1 == n ? 0 : i + 1), ring.origins[k]});
+          {at, to, base + (i == 0 ? n - 1 : i - 1), base + (i + 1 == n ? 0 : i + 1), ring[k].origin});
       twice += cross(at - first, to - first);
       low = std::min(low, at.y);
       high = std::max(high, at.y);
@@ -159,6 +177,7 @@ void Rows::fill(const FrameOutline& outline, const Lattice& lattice, const Kind&
     first_ = static_cast<int>(std::floor((outline.low_y - spare - band.low_y - band.height) * band.per_pitch)) - 1;
     const int last = static_cast<int>(std::ceil((outline.high_y + spare - band.low_y) * band.per_pitch)) + 1;
     count_ = last - first_ + 1;
+    found_near_.reserve(3 * outline.edges.size());
     for (std::size_t i = 0; i < outline.edges.size(); ++i) {
       walk(outline.edges[i], static_cast<std::int32_t>(i), band);
     }

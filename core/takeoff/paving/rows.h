@@ -13,13 +13,15 @@
 
 namespace takeoff::paving {
 
-// The region's outlines as grid points: flattened once, framed for every start that is tried.
+// The region's outlines as chords within 0.05 mm of its arcs: cut once, framed for every start that is tried. Points on an
+// arc are kept as they are, not put on the grid, so that turning the ground does not change its chords.
 struct Chords {
-  struct Ring {
-    std::vector<geometry::Point> points;
-    std::vector<geometry::Origin> origins;  // of the chord that leaves the point
+  struct Spot {
+    geometry::Point from;     // where the edge starts
+    geometry::Vec by;         // from there, steps
+    geometry::Origin origin;  // of the chord that leaves the spot
   };
-  std::vector<Ring> rings;
+  std::vector<std::vector<Spot>> rings;
 };
 Chords chords(const geometry::Region& region);
 

@@ -57,15 +57,14 @@ double least_width(std::span<const Vec> hull) {
   return std::isfinite(least) ? std::sqrt(least) : 0;
 }
 
-// How deep a point inside the hull lies under the nearest of its sides.
-double depth(Vec point, std::span<const Vec> hull) {
-  double least = std::numeric_limits<double>::infinity();
+// Whether a point inside the hull lies deeper than `notch` under every side of it. Squares are compared: no roots.
+bool deep(Vec point, std::span<const Vec> hull) {
   for (std::size_t i = 0; i < hull.size(); ++i) {
     const Vec side = hull[i + 1 == hull.size() ? 0 : i + 1] - hull[i];
-    const double long_side = length(side);
-    if (long_side > 0) least = std::min(least, cross(side, point - hull[i]) / long_side);
+    const double reach = cross(side, point - hull[i]);
+    if (reach <= 0 || reach * reach <= notch * notch * dot(side, side)) return false;
   }
-  return least;
+  return true;
 }
 
 }  // namespace
@@ -78,7 +77,7 @@ Breadth breadth(std::span<const Vec> polygon, std::vector<Vec>& hull) {
   }
   make_hull(polygon, hull);
   found.least = least_width(hull);
-  for (const Vec& point : polygon) found.convex = found.convex && !(depth(point, hull) > notch);
+  for (const Vec& point : polygon) found.convex = found.convex && !deep(point, hull);
   return found;
 }
 

@@ -1,3 +1,6 @@
+// The engine's own envelope leaves g++ 12 in doubt whether it is filled.
+#pragma GCC diagnostic ignored "-Wmaybe-uninitialized"
+
 #include "oracle.h"
 
 #include <algorithm>
@@ -6,7 +9,7 @@
 #include <boost/geometry/geometries/point_xy.hpp>
 #include <boost/geometry/geometries/polygon.hpp>
 
-#include "geometry/flatten.h"
+#include "takeoff/paving/rows.h"
 
 namespace oracle {
 
@@ -18,22 +21,25 @@ using Polygons = bg::model::multi_polygon<Polygon>;
 
 namespace {
 
-void fill(auto& ring, const geometry::Outline& outline, const laying::Lattice& lattice) {
-  for (const auto& p : geometry::flatten(outline.edges(), units::Length::of_steps(16))) {
-    const Vec q = lattice.to_frame(p);
-    ring.emplace_back(q.x, q.y);
-  }
-  ring.push_back(ring.front());
-}
-
+// The chords are laying's own: how an arc is cut into them is not in question here.
 Polygons framed(const laying::Region& region, const laying::Lattice& lattice) {
+  const auto chords = takeoff::paving::chords(region);
+  takeoff::paving::FrameOutline outline;
+  takeoff::paving::frame(chords, lattice, outline);
+  std::size_t ring = 0;
+  auto edge = outline.edges.begin();
+  const auto fill = [&](auto& points) {
+    for (std::size_t i = 0; i < chords.rings.at(ring).size(); ++i, ++edge) points.emplace_back(edge->from.x, edge->from.y);
+    points.push_back(points.front());
+    ++ring;
+  };
   Polygons made;
   for (const auto& polygon : region.polygons()) {
     Polygon one;
-    fill(one.outer(), polygon.outer, lattice);
-    for (const auto& hole : polygon.holes) {
+    fill(one.outer());
+    for (std::size_t hole = 0; hole < polygon.holes.size(); ++hole) {
       one.inners().emplace_back();
-      fill(one.inners().back(), hole, lattice);
+      fill(one.inners().back());
     }
     made.push_back(one);
   }
@@ -87,10 +93,16 @@ struct Window {
   int a0, a1, b0, b1;
 };
 Window window(const Polygons& region, const laying::Lattice& lattice, const takeoff::paving::Kind& kind) {
-  const auto box = bg::return_envelope<bg::model::box<P>>(region);
+  double x0 = 1e300, x1 = -1e300, y0 = 1e300, y1 = -1e300;
+  for (const Polygon& one : region) {
+    for (const P& p : one.outer()) {
+      x0 = std::min(x0, p.x()), x1 = std::max(x1, p.x());
+      y0 = std::min(y0, p.y()), y1 = std::max(y1, p.y());
+    }
+  }
   Window w{1 << 30, -(1 << 30), 1 << 30, -(1 << 30)};
-  for (const double x : {box.min_corner().x() - kind.width, box.max_corner().x()}) {
-    for (const double y : {box.min_corner().y() - kind.height, box.max_corner().y()}) {
+  for (const double x : {x0 - kind.width, x1}) {
+    for (const double y : {y0 - kind.height, y1}) {
       const double b = (y - kind.low.y) / lattice.across.y;
       const double a = (x - kind.low.x - b * lattice.across.x) / lattice.along;
       w = {std::min(w.a0, static_cast<int>(std::floor(a)) - 2), std::max(w.a1, static_cast<int>(std::ceil(a)) + 2),
