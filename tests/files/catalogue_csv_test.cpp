@@ -2,7 +2,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck.h>
 
-#include "starter.h"
+#include "files/starter.h"
 
 namespace files {
 namespace {
@@ -10,7 +10,8 @@ namespace {
 using catalogue::Item;
 
 constexpr const char* head =
-    "id,kind,name_en,unit,length_mm,width_mm,joint_mm,pieces_per_layer,layers_per_pack,pieces_per_pack,price,price_unit,"
+    "id,kind,name_en,unit,length_mm,width_mm,joint_mm,pieces_per_layer,layers_per_pack,pieces_per_pack,price,price_"
+    "unit,"
     "price_date,by_others,breakage_pct,contents,details\r\n";
 constexpr const char* good_row =
     "unit-a,paving-unit,Unit A,piece,200.025,98.425,3.175,45,10,450,4.95,sq ft,2025-03-01,,3,,porosity=0.4\r\n";
@@ -40,37 +41,52 @@ struct BadRow {
 
 // One fault in each row; the sentence begins with file, line and column.
 const BadRow bad_rows[] = {
-    {"unit-b,paving-unit,B,piece,,,,,,0,1.00,piece,,,,,", "items.csv:3: column pieces_per_pack: '0' is not a whole number"},
+    {"unit-b,paving-unit,B,piece,,,,,,0,1.00,piece,,,,,",
+     "items.csv:3: column pieces_per_pack: '0' is not a whole number"},
     {"unit-b,paving-unit,B,piece,,,,,,-5,1.00,piece,,,,,", "items.csv:3: column pieces_per_pack: '-5' is not"},
     {"unit-b,paving-unit,B,piece,,,,,,1.5,1.00,piece,,,,,", "items.csv:3: column pieces_per_pack: '1.5' is not"},
-    {"unit-b,paving-unit,B,piece,,,,45,10,449,1.00,piece,,,,,", "items.csv:3: column pieces_per_pack: item unit-b: 45 pieces a layer"},
-    {"unit-b,paving-unit,B,piece,,,,,,,-1.00,piece,,,,,", "items.csv:3: column price: item unit-b: its price is below 0"},
+    {"unit-b,paving-unit,B,piece,,,,45,10,449,1.00,piece,,,,,",
+     "items.csv:3: column pieces_per_pack: item unit-b: 45 pieces a layer"},
+    {"unit-b,paving-unit,B,piece,,,,,,,-1.00,piece,,,,,",
+     "items.csv:3: column price: item unit-b: its price is below 0"},
     {"unit-b,paving-unit,B,piece,,,,,,,0.00,piece,,,,,", "items.csv:3: column price: item unit-b: its price is 0"},
-    {"unit-b,paving-unit,B,piece,,,,,,,1.005,piece,,,,,", "items.csv:3: column price: '1.005' is not an amount of money"},
+    {"unit-b,paving-unit,B,piece,,,,,,,1.005,piece,,,,,",
+     "items.csv:3: column price: '1.005' is not an amount of money"},
     {"unit-b,paving-unit,B,piece,,,,,,,$1,piece,,,,,", "items.csv:3: column price: '$1' is not an amount of money"},
-    {"unit-b,paving-unit,B,piece,,,,,,,1.00,,,,,,", "items.csv:3: column price_unit: item unit-b: its price does not say"},
-    {"unit-b,paving-unit,B,piece,,,,,,,1.00,piece,2025-02-30,,,,", "items.csv:3: column price_date: item unit-b: the price date"},
+    {"unit-b,paving-unit,B,piece,,,,,,,1.00,,,,,,",
+     "items.csv:3: column price_unit: item unit-b: its price does not say"},
+    {"unit-b,paving-unit,B,piece,,,,,,,1.00,piece,2025-02-30,,,,",
+     "items.csv:3: column price_date: item unit-b: the price date"},
     {"unit-b,paving-unit,B,piece,,,,,,,1.00,piece,,maybe,,,", "items.csv:3: column by_others: 'maybe' is neither"},
     {"unit-b,paving-unit,B,piece,=1+1,,,,,,1.00,piece,,,,,", "items.csv:3: column length_mm: '=1+1' is not a number"},
     {"unit-b,paving-unit,B,piece,nan,,,,,,1.00,piece,,,,,", "items.csv:3: column length_mm: 'nan' is not a number"},
-    {"unit-b,paving-unit,B,piece,0,,,,,,1.00,piece,,,,,", "items.csv:3: column length_mm: item unit-b: its length is 0"},
+    {"unit-b,paving-unit,B,piece,0,,,,,,1.00,piece,,,,,",
+     "items.csv:3: column length_mm: item unit-b: its length is 0"},
     {"unit-b,paving-unit,B,piece,,1e9,,,,,1.00,piece,,,,,", "items.csv:3: column width_mm: it is longer than 5 km"},
-    {"unit-b,paving-unit,B,piece,,,-1,,,,1.00,piece,,,,,", "items.csv:3: column joint_mm: item unit-b: its joint is below 0"},
-    {"unit-b,paving-unit,B,piece,,,,,,,1.00,piece,,,101,,", "items.csv:3: column breakage_pct: item unit-b: its breakage"},
-    {"unit-b,bricks,B,piece,,,,,,,1.00,piece,,,,,", "items.csv:3: column kind: item unit-b: the kind 'bricks' is not known"},
+    {"unit-b,paving-unit,B,piece,,,-1,,,,1.00,piece,,,,,",
+     "items.csv:3: column joint_mm: item unit-b: its joint is below 0"},
+    {"unit-b,paving-unit,B,piece,,,,,,,1.00,piece,,,101,,",
+     "items.csv:3: column breakage_pct: item unit-b: its breakage"},
+    {"unit-b,bricks,B,piece,,,,,,,1.00,piece,,,,,",
+     "items.csv:3: column kind: item unit-b: the kind 'bricks' is not known"},
     {"Unit B,paving-unit,B,piece,,,,,,,1.00,piece,,,,,", "items.csv:3: column id: item Unit B: its id is not plain"},
     {",paving-unit,B,piece,,,,,,,1.00,piece,,,,,", "items.csv:3: column id: the cell is empty"},
     {"unit-b,paving-unit,,piece,,,,,,,1.00,piece,,,,,", "items.csv:3: column name_en: the cell is empty"},
     {"unit-b,paving-unit,B,,,,,,,,1.00,piece,,,,,", "items.csv:3: column unit: the cell is empty"},
     {"unit-a,paving-unit,B,piece,,,,,,,1.00,piece,,,,,", "items.csv:3: column id: unit-a stands in line 2 already"},
-    {"pack-b,mixed-pack,B,pack,,,,,,,1.00,pack,,,,unit-a=0,", "items.csv:3: column contents: '0' of unit-a is not a whole number"},
-    {"pack-b,mixed-pack,B,pack,,,,,,,1.00,pack,,,,unit-a,", "items.csv:3: column contents: 'unit-a' is not a name and a value"},
+    {"pack-b,mixed-pack,B,pack,,,,,,,1.00,pack,,,,unit-a=0,",
+     "items.csv:3: column contents: '0' of unit-a is not a whole number"},
+    {"pack-b,mixed-pack,B,pack,,,,,,,1.00,pack,,,,unit-a,",
+     "items.csv:3: column contents: 'unit-a' is not a name and a value"},
     {"pack-b,mixed-pack,B,pack,,,,,,,1.00,pack,,,,,", "items.csv:3: column contents: item pack-b: it does not say"},
-    {"pack-b,mixed-pack,B,pack,,,,,,9,1.00,pack,,,,unit-a=8,", "items.csv:3: column pieces_per_pack: item pack-b: its sizes add up"},
+    {"pack-b,mixed-pack,B,pack,,,,,,9,1.00,pack,,,,unit-a=8,",
+     "items.csv:3: column pieces_per_pack: item pack-b: its sizes add up"},
     {"unit-b,aggregate,B,ton,,,,,,,1.00,ton,,,,,a=1; a=2", "items.csv:3: column details: 'a' is given twice"},
     {"unit-b,aggregate,B,ton,,,,,,,1.00,ton,,,,,A b=1", "items.csv:3: column details: item unit-b: the detail 'A b'"},
-    {"unit-b,aggregate,B,ton,,,,,,,1.00,ton,,,,,loose_density_kg_m3=1520; compacted_density_kg_m3=1776; loose_per_compacted=1.15",
-     "items.csv:3: column details: item unit-b: its densities make 1.1684 loose for one compacted, its factor says 1.15"},
+    {"unit-b,aggregate,B,ton,,,,,,,1.00,ton,,,,,loose_density_kg_m3=1520; compacted_density_kg_m3=1776; "
+     "loose_per_compacted=1.15",
+     "items.csv:3: column details: item unit-b: its densities make 1.1684 loose for one compacted, its factor says "
+     "1.15"},
     {"unit-b,paving-unit,B,piece", "items.csv:3: the row has 4 cells, the head line 17"},
 };
 
@@ -95,7 +111,8 @@ TEST(CatalogueCsv, ColumnsAreKnownByName) {
     return items ? "" : problem::sentence(items.error());
   };
   EXPECT_TRUE(said("id,kind,name_en\na,slab,A\n").starts_with("items.csv:1: the column 'unit' is missing"));
-  EXPECT_TRUE(said("id,kind,name_en,unit,colour\na,slab,A,piece,red\n").starts_with("items.csv:1: the column 'colour' is not known"));
+  EXPECT_TRUE(said("id,kind,name_en,unit,colour\na,slab,A,piece,red\n")
+                  .starts_with("items.csv:1: the column 'colour' is not known"));
   EXPECT_EQ(said("unit,name_en,kind,id\npiece,A,slab,a\n"), "");  // any order, and only what is needed
 }
 
@@ -112,8 +129,9 @@ TEST(CatalogueCsv, TheWholeStarterComesBack) {
 }
 
 rc::Gen<std::string> text() {
-  const std::vector<std::string> letters{"a", " ", ",", "\"", "'", "=", "-", "@", "+", "\t", "\n", ";", "; ", "\\", "ñ", "\xE2\x80\xAE",
-                                         "%s", "'; DROP TABLE items; --"};
+  const std::vector<std::string> letters{"a",  " ",  ",", "\"",           "'",  "=",
+                                         "-",  "@",  "+", "\t",           "\n", ";",
+                                         "; ", "\\", "ñ", "\xE2\x80\xAE", "%s", "'; DROP TABLE items; --"};
   return rc::gen::map(rc::gen::container<std::vector<std::string>>(rc::gen::elementOf(letters)), [](const auto& parts) {
     std::string joined;
     for (const std::string& part : parts) joined += part;
@@ -128,16 +146,20 @@ Item random_item() {
   item.name = {"n" + *text(), *text()};
   item.supplier = *text();
   item.unit = "u" + *text();
-  if (*rc::gen::arbitrary<bool>()) item.length = units::Length::of_steps(*rc::gen::inRange<std::int64_t>(1, 1'000'000'000));
+  if (*rc::gen::arbitrary<bool>())
+    item.length = units::Length::of_steps(*rc::gen::inRange<std::int64_t>(1, 1'000'000'000));
   if (*rc::gen::arbitrary<bool>()) item.joint = units::Length::of_steps(*rc::gen::inRange<std::int64_t>(0, 10'000));
-  if (*rc::gen::arbitrary<bool>()) item.mass_kg = *rc::gen::inRange<std::int64_t>(1, std::int64_t{1} << 60) / 1e12;
-  if (*rc::gen::arbitrary<bool>()) item.void_share = *rc::gen::inRange<std::int64_t>(0, std::int64_t{1} << 53) / 9007199254740992.0;
+  if (*rc::gen::arbitrary<bool>())
+    item.mass_kg = static_cast<double>(*rc::gen::inRange<std::int64_t>(1, std::int64_t{1} << 60)) / 1e12;
+  if (*rc::gen::arbitrary<bool>())
+    item.void_share =
+        static_cast<double>(*rc::gen::inRange<std::int64_t>(0, std::int64_t{1} << 53)) / 9007199254740992.0;
   item.pack.kind = *text();
   item.pack.pieces = *rc::gen::inRange(0, 1000);
-  item.breakage = *rc::gen::inRange<std::int64_t>(0, std::int64_t{1} << 53) / 9007199254740992.0;
+  item.breakage = static_cast<double>(*rc::gen::inRange<std::int64_t>(0, std::int64_t{1} << 53)) / 9007199254740992.0;
   if (*rc::gen::arbitrary<bool>())
-    item.price = catalogue::Price{units::Money::of_coins(*rc::gen::inRange<std::int64_t>(1, 1'000'000'000)), "u" + *text(), "2025-03-01",
-                                  *rc::gen::arbitrary<bool>()};
+    item.price = catalogue::Price{units::Money::of_coins(*rc::gen::inRange<std::int64_t>(1, 1'000'000'000)),
+                                  "u" + *text(), "2025-03-01", *rc::gen::arbitrary<bool>()};
   if (item.price && item.kind == "credit") item.price->amount = -item.price->amount;
   item.notes = *text();
   item.details["a"] = *text();

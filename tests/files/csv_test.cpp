@@ -28,10 +28,14 @@ std::string refusal(std::string_view text) {
 
 TEST(Csv, ReadsWhatTheRfcShows) {
   // RFC 4180, section 2, its examples 5, 6 and 7.
-  EXPECT_EQ(cells_of("\"aaa\",\"bbb\",\"ccc\"\r\nzzz,yyy,xxx"), (std::vector<Cells>{{"aaa", "bbb", "ccc"}, {"zzz", "yyy", "xxx"}}));
-  EXPECT_EQ(cells_of("\"aaa\",\"b\r\nbb\",\"ccc\"\r\nzzz,yyy,xxx\r\n"), (std::vector<Cells>{{"aaa", "b\r\nbb", "ccc"}, {"zzz", "yyy", "xxx"}}));
+  EXPECT_EQ(cells_of("\"aaa\",\"bbb\",\"ccc\"\r\nzzz,yyy,xxx"),
+            (std::vector<Cells>{{"aaa", "bbb", "ccc"}, {"zzz", "yyy", "xxx"}}));
+  EXPECT_EQ(cells_of("\"aaa\",\"b\r\nbb\",\"ccc\"\r\nzzz,yyy,xxx\r\n"),
+            (std::vector<Cells>{{"aaa", "b\r\nbb", "ccc"}, {"zzz", "yyy", "xxx"}}));
   EXPECT_EQ(cells_of("\"aaa\",\"b\"\"bb\",\"ccc\"\n"), (std::vector<Cells>{{"aaa", "b\"bb", "ccc"}}));
-  EXPECT_EQ(cells_of("\xEF\xBB\xBF" "a,b\n1,\n,2\n,\n\n"), (std::vector<Cells>{{"a", "b"}, {"1", ""}, {"", "2"}}));
+  EXPECT_EQ(cells_of("\xEF\xBB\xBF"
+                     "a,b\n1,\n,2\n,\n\n"),
+            (std::vector<Cells>{{"a", "b"}, {"1", ""}, {"", "2"}}));
   EXPECT_EQ(cells_of("a,b\n\"\",\"x\""), (std::vector<Cells>{{"a", "b"}, {"", "x"}}));
 }
 
@@ -54,8 +58,8 @@ TEST(Csv, RefusesWithThePlace) {
   EXPECT_TRUE(refusal("a,a\n").starts_with("t.csv:1: two columns are called 'a'")) << refusal("a,a\n");
   EXPECT_TRUE(refusal("a,\n").starts_with("t.csv:1: a column has no name")) << refusal("a,\n");
   EXPECT_TRUE(refusal("a\n\xC3(\n").starts_with("t.csv:2:1: the text is not UTF-8")) << refusal("a\n\xC3(\n");
-  EXPECT_TRUE(refusal("a\n\xED\xA0\x80\n").find("not UTF-8") != std::string::npos);   // a surrogate
-  EXPECT_TRUE(refusal("a\n\xC0\xAF\n").find("not UTF-8") != std::string::npos);       // overlong
+  EXPECT_TRUE(refusal("a\n\xED\xA0\x80\n").find("not UTF-8") != std::string::npos);  // a surrogate
+  EXPECT_TRUE(refusal("a\n\xC0\xAF\n").find("not UTF-8") != std::string::npos);      // overlong
   EXPECT_TRUE(refusal("a\n\xF5\x80\x80\x80\n").find("not UTF-8") != std::string::npos);
   EXPECT_TRUE(refusal(std::string("a\nx\0y\n", 6)).find("zero byte") != std::string::npos);
   EXPECT_TRUE(refusal(std::string(64 * 1024 * 1024 + 1, 'a')).find("larger than 64 MiB") != std::string::npos);
@@ -73,14 +77,16 @@ TEST(Csv, NoTextLeavesAsAFormula) {
     EXPECT_EQ(text_of_csv(csv_text(text)), text);
   }
   // What a spreadsheet does not run stays as it is, the apostrophe of a name too.
-  for (const char* text : {"", "1/2 in", "'; DROP TABLE items; --", "'", "''", "a=b", "%s%n", "\xE2\x80\xAE" "abc"}) {
+  for (const char* text : {"", "1/2 in", "'; DROP TABLE items; --", "'", "''", "a=b", "%s%n",
+                           "\xE2\x80\xAE"
+                           "abc"}) {
     EXPECT_EQ(csv_text(text), text);
     EXPECT_EQ(text_of_csv(text), text);
   }
 }
 
-const std::vector<std::string> letters{"a", "b", "1", " ", ",", "\"", "'", "=", "+", "-", "@", "\t", "\r", "\n", ";", "\\",
-                                       "ñ", "½", "\xE2\x80\xAE", "😀", "%s"};
+const std::vector<std::string> letters{"a",  "b", "1",  " ", ",", "\"",           "'",  "=", "+", "-", "@", "\t", "\r",
+                                       "\n", ";", "\\", "ñ", "½", "\xE2\x80\xAE", "😀", "%s"};
 
 rc::Gen<std::string> text() {
   return rc::gen::map(rc::gen::container<Cells>(rc::gen::elementOf(letters)), [](const Cells& parts) {
@@ -103,7 +109,8 @@ TEST(Csv, WrittenThenReadIsTheSame) {
       Cells guarded;
       for (const std::string& cell : row) guarded.push_back(csv_text(cell));
       written += csv_row(guarded);
-      for (const std::string& cell : guarded) RC_ASSERT(cell.empty() || std::string("=+-@\t\r").find(cell[0]) == std::string::npos);
+      for (const std::string& cell : guarded)
+        RC_ASSERT(cell.empty() || std::string("=+-@\t\r").find(cell[0]) == std::string::npos);
       if (row != Cells(width)) expected.push_back(row);
     }
     auto read = cells_of(written);
@@ -115,9 +122,11 @@ TEST(Csv, WrittenThenReadIsTheSame) {
 
 TEST(Csv, AnyBytesAreReadOrRefused) {
   EXPECT_TRUE(rc::check("no bytes break the reader; each refusal names the file and a line", [] {
-    const auto bytes = *rc::gen::container<std::string>(rc::gen::oneOf(rc::gen::arbitrary<char>(), rc::gen::elementOf(std::string(",\"\n\r'=x"))));
+    const auto bytes = *rc::gen::container<std::string>(
+        rc::gen::oneOf(rc::gen::arbitrary<char>(), rc::gen::elementOf(std::string(",\"\n\r'=x"))));
     const auto table = read_csv(bytes, "t.csv");
-    if (!table) RC_ASSERT(table.error().place.file == "t.csv" && table.error().place.line >= 1 && !table.error().mend.empty());
+    if (!table)
+      RC_ASSERT(table.error().place.file == "t.csv" && table.error().place.line >= 1 && !table.error().mend.empty());
     if (table)
       for (const CsvRow& row : table->rows) RC_ASSERT(row.cells.size() == table->columns.size());
   }));
@@ -130,7 +139,8 @@ TEST(CsvCells, PercentIsTheShareDigitByDigit) {
   EXPECT_EQ(percent_of(0), "0");
   EXPECT_EQ(percent_of(0.0001), "0.01");
   EXPECT_TRUE(rc::check("any share comes back to the last digit", [] {
-    const double share = *rc::gen::inRange<std::int64_t>(0, std::int64_t{1} << 53) / 9007199254740992.0;
+    const double share =
+        static_cast<double>(*rc::gen::inRange<std::int64_t>(0, std::int64_t{1} << 53)) / 9007199254740992.0;
     const auto table = read_csv("a\n" + percent_of(share) + "\n", "t.csv");
     CsvCells cells(*table, table->rows.at(0));
     RC_ASSERT(cells.percent("a") == share);
