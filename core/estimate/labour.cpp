@@ -83,7 +83,8 @@ Working hours_of(const Work& work, const SiUnit& unit) {
     const units::Unit counted_in = quantity.amount().unit;
     std::vector<Working> factors{
         std::move(quantity),
-        term("person-hours per " + rate.si_unit, rate.hours_per_si_unit,
+        // A plain count says in the name what it is per, a measure in its unit.
+        term(counted_in == units::piece ? "person-hours per " + rate.si_unit : "person-hours", rate.hours_per_si_unit,
              counted_in == units::hour ? units::piece : units::hour / counted_in, rate.id + "/hours_per_si_unit")};
     if (load.factor != 1 || !load.condition.empty())
       factors.push_back(term("factor for " + (load.condition.empty() ? "conditions" : load.condition), load.factor,

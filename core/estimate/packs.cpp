@@ -87,15 +87,19 @@ std::string in_a_sentence(const std::vector<Part>& parts, const Item& item, cons
 problem::Result<Working> with_allowance(const std::vector<Part>& parts, const Item& item, double day_hours) {
   std::vector<Working> gross;
   for (Group& group : by_allowance(parts)) {
-    auto own = in_own_unit(sum_of(std::move(group.nets)).named("net"), item, day_hours);
+    const bool several = group.nets.size() > 1;
+    Working net = sum_of(std::move(group.nets));
+    if (several) net = net.named("net");  // a single net has a name that says more
+    auto own = in_own_unit(net, item, day_hours);
     if (!own) return std::unexpected(own.error());
     const double share = group.allowance.value_or(item.breakage);
     if (share == 0) {
       gross.push_back(*std::move(own));
     } else {
       gross.push_back(Working::product(
-          {*std::move(own), group.allowance ? term("1 + allowance", 1 + share, units::piece)
-                                            : term("1 + breakage", 1 + share, units::piece, item.id + "/breakage")}));
+          {*std::move(own), group.allowance
+                                ? term("factor for the allowance", 1 + share, units::piece)
+                                : term("factor for breakage", 1 + share, units::piece, item.id + "/breakage")}));
     }
   }
   return sum_of(std::move(gross));

@@ -25,7 +25,7 @@ std::vector<std::string> words_of(std::string_view text) {
 
 std::size_t columns_of(std::string_view text) {
   std::size_t columns = 0;
-  for (const char byte : text) columns += begins_letter(byte) ? 1 : 0;
+  for (const char byte : text) columns += begins_letter(byte) ? 1U : 0U;
   return columns;
 }
 

@@ -20,7 +20,9 @@ TEST(Estimate, LinesOfOneItemAndStageAreRoundedOnce) {
     if (one.item != "spike-10") continue;
     ++lines;
     EXPECT_EQ(one.order_quantity, 1);
-    if (one.stage == Stage::paving) EXPECT_EQ(one.of, (std::vector<std::string>{"A1", "A2"}));
+    if (one.stage == Stage::paving) {
+      EXPECT_EQ(one.of, (std::vector<std::string>{"A1", "A2"}));
+    }
   }
   EXPECT_EQ(lines, 2);
 }

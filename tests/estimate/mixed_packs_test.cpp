@@ -45,13 +45,14 @@ TEST(MixedPacks, SinglesAtTwiceThePrice) {
 }
 
 TEST(MixedPacks, OfEqualPriceTheOneThatLeavesLess) {
-  // 10 needed, 4 a pack at 4.00, singles 1.00 in lots of 2: 3 packs cost 12.00 and leave 2; 2 packs and 2 singles, or 10
-  // singles, cost 10.00 and leave nothing.
+  // 10 needed, 4 a pack at 4.00, singles 1.00 in lots of 2: 3 packs cost 12.00 and leave 2; 2 packs and 2 singles, or
+  // 10 singles, cost 10.00 and leave nothing.
   const auto mix = cheapest_mix({{10, 4, 100, 2}}, 400);
   ASSERT_TRUE(mix);
   EXPECT_EQ(mix->coins, 1000);
   EXPECT_EQ(mix->left, std::vector<double>{0});
-  // 9 needed, a pack at 3.00, singles 1.00 in lots of 3: 3 packs cost 9.00 and leave 3, 9 singles cost 9.00 and leave none.
+  // 9 needed, a pack at 3.00, singles 1.00 in lots of 3: 3 packs cost 9.00 and leave 3, 9 singles cost 9.00 and leave
+  // none.
   const auto even = cheapest_mix({{9, 4, 100, 3}}, 300);
   ASSERT_TRUE(even);
   EXPECT_EQ(even->packs, 0);
@@ -125,13 +126,15 @@ TEST(MixedPacks, TheDemosDecks) {
   EXPECT_EQ(packs.quantity, 563 + 764 + 785);
   EXPECT_EQ(packs.of, (std::vector<std::string>{"A1", "A2"}));
   EXPECT_EQ(packs.working.amount().value, 10);
-  // 9 packs bring 792 of the large size; 17 more are 2 layers of 16 at 2.86875: 4544.10 + 91.80, 413.10 less than
-  // 5049.00.
+  // 6 packs bring 396, 528 and 528; short are 184, 259 and 281, in layers of 40, 24 and 16: 200 at 1.275, 264 at 1.9125
+  // and 288 at 2.86875 = 255.00 + 504.90 + 826.20; with 6 x 504.90 that is 4615.50, 433.50 less than 5049.00. (9 packs
+  // and 32 of the large size are 4635.90, no packs at all 4620.60.)
   EXPECT_EQ(
       packs.sentence,
       "10 packs, because Interlocking unit 9x9, 60 mm runs out first; left over are 80 of Interlocking unit 6x6, 60 mm "
       "(580 needed); 93 of Interlocking unit 6x9, 60 mm (787 needed); 71 of Interlocking unit 9x9, 60 mm (809 needed). "
-      "Cheaper by 413.10 USD: 9 packs and 32 of Interlocking unit 9x9, 60 mm");
+      "Cheaper by 433.50 USD: 6 packs and 200 of Interlocking unit 6x6, 60 mm and 264 of Interlocking unit 6x9, 60 mm "
+      "and 288 of Interlocking unit 9x9, 60 mm");
   // The walk and the border stay with single units.
   EXPECT_EQ(line_of(made, "unit-6x9-60").order_quantity, 432);
   EXPECT_EQ(coins(line_of(made, "unit-6x9-60")), 82620);

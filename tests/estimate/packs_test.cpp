@@ -34,7 +34,7 @@ TEST(Packs, LayersAndTheirSentence) {
   const auto made = bought("unit-4x8-60", amount(641, units::piece));
   EXPECT_EQ(made.quantity(), 675);
   EXPECT_EQ(made.sentence, "675 pieces: 641 needed, 661 with 3 % on top, bought as 15 layers of 45");
-  EXPECT_NE(made.working.sentence().find("1 + breakage 1.03"), std::string::npos) << made.working.sentence();
+  EXPECT_NE(made.working.sentence().find("factor for breakage 1.03"), std::string::npos) << made.working.sentence();
   bool leads_back = false;
   for (const auto& term : made.working.terms()) leads_back = leads_back || term.of == "unit-4x8-60/pieces_per_layer";
   EXPECT_TRUE(leads_back);

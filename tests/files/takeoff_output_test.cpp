@@ -187,9 +187,9 @@ TEST(TakeoffText, SaysWhatAnEstimatorSigns) {
   const std::string text = files::takeoff_text(results_of(false));
   for (const char* part :
        {"Takeoff and order list: Yard", "made up", "Made-up prices, good for a test", "net area 500 sq ft",
-        "rod (rod-5) 10 ft", "Bedding and paving", "927 pieces: 900 needed, 927 with 3 % on top", "Lay units",
-        "by others", "no price", "[ ] Depth of the base: within 3/4 in", "Dust: cut wet.", "licensed engineer",
-        "1 problem, 1 flag, 0 notices", "NOT FINAL", "In all, not final"})
+        "Bedding and paving", "927 pieces: 900 needed, 927 with 3 % on top", "Lay units", "by others", "no price",
+        "[ ] Depth of the base: within 3/4 in", "Dust: cut wet.", "licensed engineer", "1 problem, 1 flag, 0 notices",
+        "NOT FINAL", "In all, not final"})
     EXPECT_NE(text.find(part), std::string::npos) << part << "\n" << text;
   const std::string final_text = files::takeoff_text(results_of(true));
   EXPECT_EQ(final_text.find("NOT FINAL"), std::string::npos);
@@ -228,6 +228,7 @@ TEST(TakeoffMeasures, InTheUnitsOfTheJob) {
   EXPECT_EQ(files::measure_in_words("net_area_m2", 9.290304, System::us), "net area 100 sq ft");
   EXPECT_EQ(files::measure_in_words("joint_fill_m3", 0.764554857984, System::us), "joint fill 1 cu yd");
   EXPECT_EQ(files::measure_in_words("cut_length_m", 1.25, System::metric), "cut length 1.25 m");
+  EXPECT_EQ(files::measure_in_words("rod_m:rod-5", 3.048, System::us), "rod (rod-5) 10 ft");
   EXPECT_EQ(files::measure_in_words("units_whole", 900, System::us), "units whole 900");
   EXPECT_EQ(files::quantity_in_words(907.18474, "kg", System::us), "1 ton");
   EXPECT_EQ(files::quantity_in_words(9290.304, "kg", System::us), "10.24 tons");
