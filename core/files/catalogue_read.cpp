@@ -262,7 +262,7 @@ Result<void> read_patterns(const Texts& texts, Catalogue& into) {
     if (!value) return std::unexpected(value.error());
     Reading reading{path, {}};
     catalogue::Pattern pattern;
-    if (!files::read(*value, pattern, reading)) return std::unexpected(*reading.fault);
+    if (!files::read(*value, pattern, reading)) return std::unexpected(reading.told());
     if (auto good = catalogue::check(pattern); !good) return std::unexpected(problem::in_file(good.error(), path));
     const catalogue::Id id = pattern.id;
     if (!into.patterns.emplace(id, std::move(pattern)).second)

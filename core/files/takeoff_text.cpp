@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <map>
 
 #include "files/files.h"
 #include "files/sheet_text.h"
@@ -76,20 +77,43 @@ std::string standing(const Sheet& sheet) {
          wrapped(counts_of(sheet.results.problems()) + "; they are listed at the end", "", 2);
 }
 
+// The sheet shows what an element is measured as; what is measured item by item (a name with a colon) or only to make a
+// line stands in the lines, and in the other forms of the takeoff.
+bool on_the_sheet(std::string_view name) {
+  static constexpr std::string_view in_lines[] = {"bought_",  "waste_share", "units_by_area", "joint_fill",    "joint_share",
+                                                  "sealant",  "rod",         "gap_fill",      "fabric_strip",  "isolation",
+                                                  "weep_",    "footing",     "collar_bar",    "coping_length", "coping_units_by",
+                                                  "notched_", "water_area",  "water_edge"};
+  return name.find(':') == std::string_view::npos &&
+         std::ranges::none_of(in_lines, [name](std::string_view start) { return name.starts_with(start); });
+}
+
+std::string measures_of(const Sheet& sheet, const plan::ElementId& id) {
+  std::string text;
+  for (const takeoff::Measures& own : sheet.results.takeoff.measures) {
+    if (own.element != id) continue;
+    for (const auto& [name, value] : own.values)
+      if (on_the_sheet(name)) text += (text.empty() ? "" : "; ") + measure_in_words(name, value, sheet.system);
+  }
+  return text;
+}
+
 std::string elements(const Sheet& sheet) {
   std::string text = heading_of("What is built, measured");
+  std::map<std::string, std::size_t> only_kept;  // what has no measure: levels, features, notes
   for (const plan::ElementPtr& element : sheet.job.elements) {
+    const std::string measures = measures_of(sheet, element->id);
+    if (measures.empty()) {
+      ++only_kept[plan::kind_name(element->kind)];
+      continue;
+    }
     std::string title = element->id + "  " + plan::kind_name(element->kind);
     if (!element->name.empty()) title += ", " + element->name;
-    text += wrapped(title, "", 2);
-    std::string measures;
-    for (const takeoff::Measures& own : sheet.results.takeoff.measures) {
-      if (own.element != element->id) continue;
-      for (const auto& [name, value] : own.values)
-        measures += (measures.empty() ? "" : "; ") + measure_in_words(name, value, sheet.system);
-    }
-    if (!measures.empty()) text += wrapped(measures, "    ", 4);
+    text += wrapped(title, "", 2) + wrapped(measures, "    ", 4);
   }
+  std::string kept;
+  for (const auto& [kind, number] : only_kept) kept += (kept.empty() ? "" : ", ") + counted(number, kind);
+  if (!kept.empty()) text += wrapped("Kept without a measure: " + kept, "", 2);
   return text;
 }
 
@@ -117,7 +141,7 @@ std::string order_line(const Sheet& sheet, const OrderLine& line) {
   if (columns_of(line.description) > 43) text += wrapped(line.description, before, indent);
   if (!line.sentence.empty()) text += wrapped(line.sentence, before, indent);
   const std::string of = line.of.empty() ? "" : "for " + joined(line.of) + ": ";
-  return text + wrapped(of + line.working.sentence(), before, indent);
+  return text + wrapped(of + line.working.sentence(sheet.system), before, indent);
 }
 
 std::string stage_orders(const Sheet& sheet, takeoff::Stage stage, const estimate::StageTotal& total) {

@@ -151,6 +151,7 @@ struct Wall {
   geometry::Side behind = geometry::Side::left;  // on which side of the line the wall's body lies
   bool free_standing = false;
   std::optional<Length> height;  // above ground in front, greatest
+  bool existing = false;         // it stands already and stays: a neighbour, nothing of it is built
   bool operator==(const Wall&) const = default;
 };
 struct Steps { DrawnShape outline; Id unit; int risers = 0; Length rise; bool operator==(const Steps&) const = default; };

@@ -17,14 +17,16 @@ struct StillToCome {
   std::string operator()(const plan::Note&) const { return {}; }
   std::string operator()(const plan::Dimension&) const { return {}; }
   std::string operator()(const plan::SitePlan&) const { return {}; }
-  std::string operator()(const plan::Wall&) const { return "its courses, base, reinforcement and caps"; }
+  std::string operator()(const plan::Wall& wall) const {
+    return wall.existing ? "" : "its courses, base, reinforcement and caps";
+  }
   std::string operator()(const plan::Steps&) const { return "its risers, treads and base"; }
   std::string operator()(const plan::DrainRun&) const { return "its pipe, levels and outlets"; }
-  std::string operator()(const plan::Level&) const { return "surfaces through levels"; }
-  std::string operator()(const plan::Feature&) const { return "features"; }
-  std::string operator()(const plan::Removal&) const { return "removals"; }
+  std::string operator()(const plan::Level&) const { return {}; }  // said once for all of them
+  std::string operator()(const plan::Feature&) const { return "what it takes to set it"; }
+  std::string operator()(const plan::Removal&) const { return "its haul and hours"; }
   std::string operator()(const plan::SiteMark&) const { return "the rule of this mark"; }
-  std::string operator()(const plan::Protection&) const { return "protection"; }
+  std::string operator()(const plan::Protection&) const { return "its mats and boards"; }
 };
 
 }  // namespace
@@ -46,11 +48,22 @@ Share measures(const plan::Ground& ground) {
   const std::string missing = std::visit(StillToCome{}, ground.element->kind);
   if (!missing.empty())
     share.problems.push_back({Severity::problem, "not-computed",
-                              "this " + plan::kind_name(ground.element->kind) +
-                                  " is kept and measured as drawn, but " + missing + " are not worked out",
+                              "kept and measured as drawn (" + plan::kind_name(ground.element->kind) + "); not worked out: " + missing,
                               "add what it needs by hand; the total is not final",
                               {ground.element->id, "", 0, 0, {}}});
   return share;
+}
+
+void say_levels(const plan::Site& site, std::vector<problem::Problem>& problems) {
+  std::vector<plan::ElementId> levels;
+  for (const auto& ground : site.grounds)
+    if (std::holds_alternative<plan::Level>(ground->element->kind)) levels.push_back(ground->element->id);
+  if (levels.empty()) return;
+  problems.push_back({Severity::problem, "not-computed",
+                      std::to_string(levels.size()) + " level" + (levels.size() == 1 ? " is" : "s are") +
+                          " kept; surfaces, falls and digging by levels are not worked out, one depth stands everywhere",
+                      "check falls and depths by hand; the total is not final",
+                      {levels.front(), "", 0, 0, {}}});
 }
 
 }  // namespace takeoff

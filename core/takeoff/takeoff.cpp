@@ -70,9 +70,35 @@ class Gatherer {
   std::vector<paving::LaidArea> areas_;
 };
 
+// What hold points and cautions ask of the plan itself; the trades add what they find.
+std::vector<std::string> facts_of(const plan::Kind& kind) {
+  struct Facts {
+    using Words = std::vector<std::string>;
+    Words operator()(const plan::PavedArea& area) const { return area.vehicles ? Words{"vehicles"} : Words{}; }
+    Words operator()(const plan::Pool&) const { return {"pool"}; }
+    Words operator()(const plan::Wall& wall) const { return wall.existing ? Words{} : Words{"wall"}; }
+    Words operator()(const plan::Steps&) const { return {"steps"}; }
+    Words operator()(const plan::Building&) const { return {"building"}; }
+    Words operator()(const plan::KeepOut& out) const { return out.what == "tree" ? Words{"tree"} : Words{}; }
+    Words operator()(const plan::EdgeRun& run) const { return run.what == "kerb" ? Words{"kerb"} : Words{}; }
+    Words operator()(const plan::DrainRun& run) const { return {run.what}; }  // pipe, channel, sleeve
+    Words operator()(const plan::Level&) const { return {}; }
+    Words operator()(const plan::Feature&) const { return {}; }
+    Words operator()(const plan::Removal&) const { return {"removal"}; }
+    Words operator()(const plan::SiteMark& mark) const { return {mark.what}; }
+    Words operator()(const plan::Protection&) const { return {"protection"}; }
+    Words operator()(const plan::Note&) const { return {}; }
+    Words operator()(const plan::Dimension&) const { return {}; }
+    Words operator()(const plan::SitePlan&) const { return {}; }
+  };
+  return std::visit(Facts{}, kind);
+}
+
 void ask_trades(const plan::Job& job, const plan::Site& site, const plan::Ground& ground, Gatherer& all) {
   const plan::Kind& kind = ground.element->kind;
-  all.of_element(ground, measures(ground));
+  Share own = measures(ground);
+  own.facts = facts_of(kind);
+  all.of_element(ground, std::move(own));
   if (std::holds_alternative<plan::PavedArea>(kind) && !ground.net.empty()) {
     paving::LaidArea area = paving::lay_area(job, site, ground);
     all.of_element(ground, paving::paving(job, area));
@@ -91,6 +117,9 @@ void ask_trades(const plan::Job& job, const plan::Site& site, const plan::Ground
 Takeoff takeoff(const plan::Job& job, const plan::Site& site) {
   Gatherer all(job);
   for (const auto& ground : site.grounds) ask_trades(job, site, *ground, all);
+  Share levels;
+  say_levels(site, levels.problems);
+  all.of_site(std::move(levels));
   all.of_site(paving::saved_between_areas(job, all.areas()));
   const ground::Bodies bodies = ground::bodies(job, site);
   all.of_site(ground::dig(job, site, bodies));

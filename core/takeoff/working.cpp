@@ -6,6 +6,8 @@
 #include <utility>
 
 #include "problem/ensure.h"
+#include "units/number.h"
+#include "units/quantity.h"
 
 namespace takeoff {
 
@@ -132,18 +134,66 @@ void Working::rows_into(std::vector<Row>& rows, const std::string& sign, int dep
   }
 }
 
-static std::string number_in_words(const Amount& amount) {
+// How a sentence is told: in whose units, and which named parts were explained already.
+struct Working::Telling {
+  units::System system;
+  std::vector<std::pair<std::string, double>> explained;
+
+  bool knows(const std::string& name, double value) {
+    const std::pair<std::string, double> part{name, value};
+    if (std::ranges::find(explained, part) != explained.end()) return true;
+    explained.push_back(part);
+    return false;
+  }
+};
+
+namespace {
+
+struct InUs {
+  units::Unit unit;
+  double si;  // of one
+  const char* name;
+};
+constexpr InUs in_us[] = {
+    {units::metre, units::metres_per_foot, "ft"},
+    {units::square_metre, units::square_metres_per_square_foot, "sq ft"},
+    {units::cubic_metre, units::cubic_metres_per_cubic_yard, "cu yd"},
+    {units::kilogram, units::kilograms_per_pound, "lb"},
+    {units::kilogram_per_cubic_metre, units::kilograms_per_pound / units::cubic_metres_per_cubic_foot, "lb/cu ft"},
+    {units::kilogram / units::square_metre, units::kilograms_per_pound / units::square_metres_per_square_foot,
+     "lb/sq ft"},
+    {units::hour / units::metre, 1 / units::metres_per_foot, "h/ft"},
+    {units::hour / units::square_metre, 1 / units::square_metres_per_square_foot, "h/sq ft"},
+    {units::hour / units::cubic_metre, 1 / units::cubic_metres_per_cubic_yard, "h/cu yd"},
+};
+
+std::string number_in_words(Amount amount, units::System system) {
+  std::string unit = amount.unit == units::piece ? "" : units::name(amount.unit);
+  if (system == units::System::us) {
+    // What is thinner than a foot is read in inches.
+    if (amount.unit == units::metre && std::abs(amount.value) < units::metres_per_foot - 1e-9)
+      return units::show_number(amount.value / units::metres_per_inch, 3) + " in";
+    for (const InUs& us : in_us) {
+      if (!(us.unit == amount.unit)) continue;
+      amount.value /= us.si;
+      unit = us.name;
+    }
+  }
   char digits[40];
-  std::snprintf(digits, sizeof digits, "%.6g", amount.value);
-  const std::string unit = amount.unit == units::piece ? "" : " " + units::name(amount.unit);
-  return digits + unit;
+  // US figures come out of SI ones: a sixth digit would only show the conversion.
+  std::snprintf(digits, sizeof digits, system == units::System::us ? "%.5g" : "%.6g", amount.value);
+  return digits + (unit.empty() ? "" : " " + unit);
 }
 
-std::string Working::words(bool inside) const {
-  if (how_ == How::term) return (name_.empty() ? "" : name_ + " ") + number_in_words(amount_);
-  const auto joined = [this](const char* between) {
+}  // namespace
+
+std::string Working::words(Telling& telling, bool inside) const {
+  const auto number = [&] { return number_in_words(amount_, telling.system); };
+  if (how_ == How::term) return (name_.empty() ? "" : name_ + " ") + number();
+  if (inside && !name_.empty() && telling.knows(name_, amount_.value)) return name_ + " " + number();
+  const auto joined = [&](const char* between) {
     std::string text;
-    for (std::size_t i = 0; i < parts_.size(); ++i) text += (i ? between : "") + parts_[i].words(true);
+    for (std::size_t i = 0; i < parts_.size(); ++i) text += (i ? between : "") + parts_[i].words(telling, true);
     return text;
   };
   std::string text;
@@ -153,7 +203,7 @@ std::string Working::words(bool inside) const {
     case How::quotient: text = joined(" / "); break;
     case How::sum: text = parts_.empty() ? "0" : joined(" + "); break;
     case How::difference: text = joined(" - "); break;
-    case How::up: return "up(" + parts_[0].words(false) + ")";
+    case How::up: return "up(" + parts_[0].words(telling, false) + ")";
     case How::greatest: return "greatest(" + joined(", ") + ")";
     case How::least: return "least(" + joined(", ") + ")";
   }
@@ -162,9 +212,10 @@ std::string Working::words(bool inside) const {
   return inside && !single ? "(" + text + ")" : text;
 }
 
-std::string Working::sentence() const {
-  if (how_ == How::term) return words(false);
-  return words(false) + " = " + number_in_words(amount_);
+std::string Working::sentence(units::System system) const {
+  Telling telling{system, {}};
+  if (how_ == How::term) return words(telling, false);
+  return words(telling, false) + " = " + number_in_words(amount_, system);
 }
 
 std::vector<Term> Working::terms() const {

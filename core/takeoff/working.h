@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "units/amount.h"
+#include "units/read_length.h"
 
 namespace takeoff {
 
@@ -42,8 +43,10 @@ class Working {
     int depth = 0;
   };
   std::vector<Row> rows() const;
-  // One sentence: "net area 46.21 m2 x depth 0.15 m x placed density 2080 kg/m3 = 14417.5 kg". Numbers to 6 significant figures.
-  std::string sentence() const;
+  // One sentence: "net area 46.21 m2 x depth 0.15 m x placed density 2080 kg/m3 = 14417.5 kg". Numbers to 6 significant
+  // figures, in the units that the job is read in (US: ft, sq ft, cu yd, lb, lb/cu ft). A named part that was explained
+  // before is only named again.
+  std::string sentence(units::System system = units::System::metric) const;
   std::vector<Term> terms() const;  // leaves only, in order
   bool operator==(const Working&) const = default;
 
@@ -51,7 +54,8 @@ class Working {
   enum class How { term, product, quotient, sum, difference, up, greatest, least };
   Working() = default;
   void rows_into(std::vector<Row>& rows, const std::string& sign, int depth) const;
-  std::string words(bool inside) const;
+  struct Telling;
+  std::string words(Telling& telling, bool inside) const;
   How how_ = How::term;
   std::string name_;
   units::Amount amount_;

@@ -85,10 +85,6 @@ struct Finder {
     const double height = item && item->height ? item->height->metres().si() : 0;
     const double under_the_kerb = height - run.upstand.metres().si();
     ways.push_back({"weeps of " + ground.element->id, run.footing ? under_the_kerb : stone.formation, true});
-    if (run.weeps->kind == "cord-left")
-      say(Severity::notice, "cord-passes-damp",
-          "the cord left in the weeps of " + ground.element->id + " passes damp, not rain",
-          "where rain gets into the stone take tubes, open joints or strips", ground.element->id);
   }
 
   void pipe(const plan::Ground& ground, const plan::DrainRun& drain) {
