@@ -80,3 +80,24 @@ TEST(Layers, whatTheCatalogueLacksIsNamed) {
   plan::Job yard = job({paved("A1", rectangle(0, 0, 240, 120), "none")});
   EXPECT_EQ(takeoff::ground::bodies(yard, plan::site(yard)).problems.at(0).code, "build-up-unknown");
 }
+
+// The choke rule (segmental trade association, from memory): D15 of the lower stone over D50 of the upper under 5, D50 over
+// D50 over 2. From the middles of the gradings: No. 8 on No. 57 gives 0.97 and 2.20 and passes; C33 sand on No. 8 gives 5.12
+// and does not.
+TEST(Layers, layersThatFallIntoEachOtherAreSaid) {
+  plan::Job terrace = job({paved("A1", rectangle(0, 0, 240, 120), "open")});
+  const auto said_with = [&](const char* d50_upper, const char* d15_lower, const char* d50_lower) {
+    auto all = yard::catalogue();
+    catalogue::Item upper = *all->item("chips"), lower = *all->item("open");
+    upper.details["d50_mm"] = d50_upper;
+    lower.details["d15_mm"] = d15_lower;
+    lower.details["d50_mm"] = d50_lower;
+    put(*all, upper);
+    put(*all, lower);
+    terrace.catalogue = all;
+    const plan::Site site = plan::site(terrace);
+    return said(takeoff::ground::layers(terrace, site, takeoff::ground::bodies(terrace, site)), "layers-fall-into-each-other");
+  };
+  EXPECT_FALSE(said_with("6.335", "6.175", "13.96"));
+  EXPECT_TRUE(said_with("0.735", "3.762", "6.335"));
+}
