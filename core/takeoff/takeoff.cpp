@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "takeoff/edges/edges.h"
+#include "takeoff/edges/movement.h"
 #include "takeoff/ground/ground.h"
 #include "takeoff/measures.h"
 #include "takeoff/paving/area.h"
@@ -103,6 +104,7 @@ void ask_trades(const plan::Job& job, const plan::Site& site, const plan::Ground
     paving::LaidArea area = paving::lay_area(job, site, ground);
     all.of_element(ground, paving::paving(job, area));
     all.of_element(ground, edges::joints(job, site, area));
+    all.of_element(ground, edges::movement(job, area));
     all.kept(std::move(area));
   }
   if (std::holds_alternative<plan::Pool>(kind) && !ground.drawn.empty())

@@ -120,6 +120,11 @@ std::size_t Answer::pieces() const {
   return sum;
 }
 
+bool chords_are_simple(const laying::Region& region) {
+  laying::Lattice as_drawn;
+  return bg::is_valid(framed(region, as_drawn));
+}
+
 Answer lay(const laying::Region& region, const laying::Lattice& lattice, double grazing, bool all_areas) {
   const Polygons ground = framed(region, lattice);
   Answer answer;

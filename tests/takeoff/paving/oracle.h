@@ -28,4 +28,7 @@ struct Answer {
 // `grazing` in steps, as the rule has it; `all_areas` also clips the units that no edge enters.
 Answer lay(const laying::Region& region, const laying::Lattice& lattice, double grazing, bool all_areas = false);
 
+// Whether the region's chords, fine as laying cuts them, neither cross nor touch.
+bool chords_are_simple(const laying::Region& region);
+
 }  // namespace oracle

@@ -32,7 +32,9 @@ std::optional<Region> random_region() {
     rings.push_back(star((h == 0 ? -0.2 : 0.2) * metre, 0, size / 2, size, *rc::gen::inRange(3, 7), arcs));
   }
   auto made = geometry::shape(rings);
-  if (!made) return std::nullopt;
+  // A ring may cross itself by less than the 0.5 mm within which outlines are checked (an arc close to its neighbour); what
+  // is left of a unit there is not the rule's to say.
+  if (!made || !oracle::chords_are_simple(made->region)) return std::nullopt;
   return made->region;
 }
 
@@ -89,6 +91,11 @@ TEST(LayingOracle, EveryUnitClipped) {
 
     RC_ASSERT(whole_of(fast) == slow.whole);
     const auto cut = cut_of(fast);
+    for (const auto& [key, parts] : cut) {
+      if (slow.cut.contains(key)) continue;
+      RC_LOG() << "only by rows: kind " << std::get<0>(key) << ", a " << std::get<1>(key) << ", b " << std::get<2>(key)
+               << ", area " << parts[0].area << ", width " << parts[0].least_width << '\n';
+    }
     RC_ASSERT(cut.size() == slow.cut.size());
     for (const auto& [key, parts] : slow.cut) {
       RC_ASSERT(cut.contains(key));
