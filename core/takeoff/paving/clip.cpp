@@ -218,6 +218,11 @@ void Clip::finish_part(std::size_t first) {
     return;
   }
   part.area = area(part.first, part.count);
+  // An outline is checked within 0.5 mm; one that crosses itself by less leaves loops the wrong way round, which are nothing.
+  if (part.area <= 0) {
+    sides_.resize(first);
+    return;
+  }
   for (std::size_t k = 0; k < part.count; ++k) {
     const Side& side = sides_[first + k];
     if (side.edge < 0) continue;
