@@ -71,7 +71,7 @@ std::string in_a_sentence(const std::vector<Part>& parts, const Item& item, cons
   const std::string unit = item.unit.empty() ? "piece" : item.unit;
   std::string text = counted(quantity, unit) + ": " + in_words(needed.net) + " needed";
   if (const auto groups = by_allowance(parts); needed.gross > needed.net) {
-    const double counted_up = step.word.empty() ? needed.gross : std::ceil(needed.gross - 1e-9);
+    const double counted_up = step.word.empty() && unit != "piece" ? needed.gross : std::ceil(needed.gross - 1e-9);
     text += ", " + in_words(counted_up) + " with ";
     text += groups.size() == 1 ? percent(groups.front().allowance.value_or(item.breakage)) + " on top"
                                : "allowances on top";

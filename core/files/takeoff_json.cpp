@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "files/files.h"
 #include "files/json_write.h"
 
@@ -21,14 +23,22 @@ Value job_of(const plan::Job& job) {
   return made;
 }
 
-// A measure that two trades give under one name stands once, with the first value.
+// A measure that is taken stretch by stretch (sealed joints, gaps, rods) comes once for each and stands here as their
+// sum.
 Value measures_of(const takeoff::Takeoff& takeoff, const plan::ElementId& id) {
-  Value made = object_value();
+  std::vector<std::pair<std::string, double>> sums;
   for (const takeoff::Measures& measures : takeoff.measures) {
     if (measures.element != id) continue;
-    for (const auto& [name, value] : measures.values)
-      if (!made.find(name)) add(made, name, number_value(value));
+    for (const auto& [name, value] : measures.values) {
+      const auto known = std::ranges::find(sums, name, &std::pair<std::string, double>::first);
+      if (known == sums.end())
+        sums.emplace_back(name, value);
+      else
+        known->second += value;
+    }
   }
+  Value made = object_value();
+  for (const auto& [name, value] : sums) add(made, name, number_value(value));
   return made;
 }
 

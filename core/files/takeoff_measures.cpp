@@ -53,7 +53,7 @@ std::string in_unit(double value, const Shown& how, units::System system) {
 
 std::string quantity_in_words(double value, std::string_view unit, units::System system) {
   if (const Shown* how = shown(unit)) return in_unit(value, *how, system);
-  return number(value, 2) + (unit.empty() ? "" : " " + std::string(unit));
+  return number(value, 2) + (unit.empty() || unit == "piece" ? "" : " " + std::string(unit));
 }
 
 std::string measure_in_words(std::string_view name, double value, units::System system) {

@@ -12,7 +12,7 @@ namespace files {
 // what ("rod_m:rod-5_8"). US: sq ft, ft, cu yd, tons of 2000 lb; metric: m2, m, m3, t.
 std::string measure_in_words(std::string_view name, double value, units::System system);
 
-// A quantity in an SI unit ("m2", "m", "m3", "kg"; others stay as they are): "497.3 sq ft".
+// A quantity in an SI unit ("m2", "m", "m3", "kg"; others stay as they are, pieces are plain numbers): "497.3 sq ft".
 std::string quantity_in_words(double value, std::string_view unit, units::System system);
 
 }  // namespace files

@@ -56,7 +56,8 @@ results::Results results_of(bool complete, plan::Job job = small_job()) {
   results::Results made;
   made.job = std::make_shared<const plan::Job>(std::move(job));
   takeoff::Takeoff& taken = made.takeoff;
-  taken.measures = {{"A1", {{"net_area_m2", 46.45152}, {"units_whole", 900}, {"rod_m:rod-5", 3.048}}}};
+  taken.measures = {
+      {"A1", {{"net_area_m2", 46.45152}, {"units_whole", 900}, {"rod_m:rod-5", 3.048}, {"rod_m:rod-5", 1.5}}}};
   const auto line = [&](Stage stage, const std::string& of, takeoff::Working working) {
     taken.lines.push_back({stage, of, of, {"A1"}, std::move(working), {}, false});
   };
@@ -118,6 +119,7 @@ TEST(TakeoffJson, HasItsMembersAndNoOthers) {
 TEST(TakeoffJson, NumbersAndMoney) {
   const auto all = parsed(files::takeoff_json(results_of(true)));
   EXPECT_EQ(all.find("elements")->children[0].find("measures")->find("net_area_m2")->text, "46.45152");
+  EXPECT_EQ(all.find("elements")->children[0].find("measures")->find("rod_m:rod-5")->text, "4.548");
   const auto& stone = all.find("lines")->children.at(0);
   // 46.45152 m2 x 0.1 m x 2000 kg/m3 = 9290.304 kg = 10.24 short tons, so 11 at 33.50: 368.50.
   EXPECT_EQ(stone.find("unit")->text, "kg");
