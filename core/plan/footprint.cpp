@@ -10,11 +10,20 @@ namespace plan {
 using geometry::Region;
 using problem::Problem;
 
+// The tangent arcs of a freeform curve; too few points for one are straight edges, which validity then refuses by name.
+static geometry::Ring smooth(const std::vector<geometry::Point>& through, bool closed, std::uint64_t mark) {
+  if (through.size() >= (closed ? 3U : 2U)) return geometry::freeform(through, closed, mark);
+  geometry::Ring ring;
+  for (std::size_t i = 0; i < through.size(); ++i)
+    ring.push_back({through[i], 0, {mark, static_cast<std::int32_t>(i)}});
+  return ring;
+}
+
 geometry::Drawn drawing(const DrawnShape& shape, std::uint64_t mark) {
   geometry::Drawn rings;
   std::int32_t number = 0;
   for (const DrawnRing& drawn : shape) {
-    geometry::Ring ring = drawn.through.empty() ? drawn.edges : geometry::freeform(drawn.through, true, mark);
+    geometry::Ring ring = drawn.through.empty() ? drawn.edges : smooth(drawn.through, true, mark);
     for (std::size_t i = 0; i < ring.size(); ++i) {
       const std::int32_t own = drawn.through.empty() ? static_cast<std::int32_t>(i) : ring[i].origin.edge;
       ring[i].origin = {mark, number + own};
@@ -29,7 +38,7 @@ problem::Result<geometry::Path> path(const DrawnLine& line, std::uint64_t mark) 
   geometry::Ring edges = line.edges;
   geometry::Point end = line.end;
   if (!line.through.empty()) {
-    edges = geometry::freeform(line.through, false, mark);
+    edges = line.through.size() < 2 ? geometry::Ring{} : smooth(line.through, false, mark);
     end = line.through.back();
   } else {
     for (std::size_t i = 0; i < edges.size(); ++i) edges[i].origin = {mark, static_cast<std::int32_t>(i)};

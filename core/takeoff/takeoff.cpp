@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "takeoff/choices.h"
 #include "takeoff/edges/edges.h"
 #include "takeoff/edges/movement.h"
 #include "takeoff/ground/ground.h"
@@ -99,6 +100,7 @@ void ask_trades(const plan::Job& job, const plan::Site& site, const plan::Ground
   const plan::Kind& kind = ground.element->kind;
   Share own = measures(ground);
   own.facts = facts_of(kind);
+  for (problem::Problem& said : wrong_choices(job, ground)) own.problems.push_back(std::move(said));
   all.of_element(ground, std::move(own));
   if (std::holds_alternative<plan::PavedArea>(kind) && !ground.net.empty()) {
     paving::LaidArea area = paving::lay_area(job, site, ground);
@@ -119,9 +121,10 @@ void ask_trades(const plan::Job& job, const plan::Site& site, const plan::Ground
 Takeoff takeoff(const plan::Job& job, const plan::Site& site) {
   Gatherer all(job);
   for (const auto& ground : site.grounds) ask_trades(job, site, *ground, all);
-  Share levels;
-  say_levels(site, levels.problems);
-  all.of_site(std::move(levels));
+  Share whole;
+  whole.problems = wrong_choices(job);
+  say_levels(site, whole.problems);
+  all.of_site(std::move(whole));
   all.of_site(paving::saved_between_areas(job, all.areas()));
   const ground::Bodies bodies = ground::bodies(job, site);
   all.of_site(ground::dig(job, site, bodies));

@@ -1,6 +1,10 @@
 #include <algorithm>
 #include <array>
+#include <map>
+#include <numeric>
+#include <optional>
 
+#include "geometry/index.h"
 #include "geometry/offset.h"
 #include "geometry/overlay.h"
 #include "plan/along.h"
@@ -49,54 +53,64 @@ Length past(const plan::Job& job, const plan::Site& site, const catalogue::Layer
   return {};
 }
 
-// Which areas touch: they meet each other at a stretch. Numbers of groups, by the first area's place.
-std::vector<std::vector<const plan::Ground*>> touching(const std::vector<const plan::Ground*>& areas) {
-  std::vector<std::vector<const plan::Ground*>> groups;
-  for (const plan::Ground* area : areas) {
-    const auto meets = [&](const std::vector<const plan::Ground*>& group) {
-      return std::ranges::any_of(group, [&](const plan::Ground* member) {
-        const auto faces = [](const plan::Ground& a, const plan::Ground& b) {
-          return std::ranges::any_of(a.stretches, [&](const auto& s) { return s.other == b.element->id; });
-        };
-        return faces(*member, *area) || faces(*area, *member);
-      });
-    };
-    std::vector<const plan::Ground*> joined;
-    std::vector<std::vector<const plan::Ground*>> rest;
-    for (auto& group : groups) {
-      if (!meets(group)) {
-        rest.push_back(std::move(group));
-        continue;
+// Areas that touch (they meet each other at a stretch) and are as deep as each other make one body: groups of them, in the
+// order of their first areas.
+using Group = std::vector<const plan::Ground*>;
+std::vector<Group> touching(const Group& areas) {
+  std::map<plan::ElementId, std::size_t> number;
+  for (std::size_t i = 0; i < areas.size(); ++i) number.emplace(areas[i]->element->id, i);
+  std::vector<std::size_t> leader(areas.size());
+  std::iota(leader.begin(), leader.end(), 0);
+  const auto first_of = [&leader](std::size_t i) {
+    while (leader[i] != i) i = leader[i] = leader[leader[i]];
+    return i;
+  };
+  for (std::size_t i = 0; i < areas.size(); ++i)
+    for (const plan::Stretch& stretch : areas[i]->stretches)
+      if (const auto other = number.find(stretch.other); other != number.end()) {
+        const std::size_t a = first_of(i), b = first_of(other->second);
+        leader[std::max(a, b)] = std::min(a, b);
       }
-      joined.insert(joined.end(), group.begin(), group.end());
-    }
-    joined.push_back(area);
-    rest.push_back(std::move(joined));
-    groups = std::move(rest);
-  }
-  return groups;
+  std::map<std::size_t, Group> groups;
+  for (std::size_t i = 0; i < areas.size(); ++i) groups[first_of(i)].push_back(areas[i]);
+  std::vector<Group> all;
+  for (auto& [first, group] : groups) all.push_back(std::move(group));
+  return all;
 }
 
-// What a layer never reaches into.
-std::vector<Region> solids(const plan::Site& site, const std::vector<const plan::Ground*>& own) {
-  std::vector<Region> found;
-  for (const auto& ground : site.grounds) {
-    const int rank = plan::rank(ground->element->kind);
-    const bool kerb_or_drain = std::holds_alternative<plan::EdgeRun>(ground->element->kind) ||
-                               std::holds_alternative<plan::DrainRun>(ground->element->kind);
-    if (rank == 0 || kerb_or_drain || ground->net.empty()) continue;
-    if (std::ranges::find(own, ground.get()) != own.end()) continue;
-    found.push_back(ground->net);
+// What a layer never reaches into, by place.
+class Solids {
+ public:
+  explicit Solids(const plan::Site& site) {
+    for (const auto& ground : site.grounds) {
+      const bool kerb_or_drain = std::holds_alternative<plan::EdgeRun>(ground->element->kind) ||
+                                 std::holds_alternative<plan::DrainRun>(ground->element->kind);
+      if (plan::rank(ground->element->kind) > 0 && !kerb_or_drain && !ground->net.empty()) grounds_.push_back(ground.get());
+    }
+    std::vector<geometry::Box> boxes;
+    boxes.reserve(grounds_.size());
+    for (const plan::Ground* ground : grounds_) boxes.push_back(ground->net.bounds());
+    index_.emplace(boxes);
   }
-  return found;
-}
+  std::vector<Region> near(const Region& region, const Group& own) const {
+    std::vector<Region> found;
+    for (const std::uint32_t i : index_->touching(region.bounds()))
+      if (std::ranges::find(own, grounds_[i]) == own.end()) found.push_back(grounds_[i]->net);
+    return found;
+  }
+
+ private:
+  Group grounds_;
+  std::optional<geometry::Index> index_;
+};
 
 struct Maker {
   const plan::Job& job;
   const plan::Site& site;
+  const Solids& solids;
   Bodies made;
 
-  void of_group(const catalogue::BuildUp& build_up, const std::vector<const plan::Ground*>& group) {
+  void of_group(const catalogue::BuildUp& build_up, const Group& group) {
     std::vector<Region> nets;
     for (const plan::Ground* ground : group) nets.push_back(ground->net);
     auto net = geometry::unite(nets);
@@ -104,7 +118,7 @@ struct Maker {
     double top = 0;
     for (const catalogue::Layer& layer : build_up.layers) {
       if (layer.role == "unit") {
-        top += unit_height(*group.front(), layer);
+        top += unit_height(*group.front(), build_up);
         continue;
       }
       Body body;
@@ -125,21 +139,38 @@ struct Maker {
   }
 
   // The unit layer of the build-up stands for whatever unit the area has.
-  double unit_height(const plan::Ground& ground, const catalogue::Layer& layer) const {
+  double unit_height(const plan::Ground& ground, const catalogue::BuildUp& build_up) const {
     const plan::PavedArea* area = paved(ground);
     if (area && area->laying)
       for (const auto& [size, id] : area->laying->units)
         if (const catalogue::Item* unit = job.catalogue->item(id); unit && unit->height)
           return unit->height->metres().si();
-    return layer.thickness ? layer.thickness->metres().si() : 0;
+    for (const catalogue::Layer& layer : build_up.layers)
+      if (layer.role == "unit" && layer.thickness) return layer.thickness->metres().si();
+    return 0;
   }
 
-  problem::Result<Region> reach(const Region& net, const catalogue::Layer& layer,
-                                const std::vector<const plan::Ground*>& group) const {
+  problem::Result<Region> reach(const Region& net, const catalogue::Layer& layer, const Group& group) const {
+    const auto wide = widened(net, layer, group);
+    if (!wide || wide->area() <= net.area()) return wide;
+    const std::vector<Region> in_the_way = solids.near(*wide, group);
+    return in_the_way.empty() ? wide : geometry::subtract(*wide, in_the_way);
+  }
+
+  problem::Result<Region> widened(const Region& net, const catalogue::Layer& layer, const Group& group) const {
+    const auto extra = [&](const plan::Stretch& stretch) { return past(job, site, layer, stretch); };
+    if (group.size() == 1) {
+      // Free all round by one width: the ring itself is moved.
+      const auto& all = group.front()->stretches;
+      const Length first = all.empty() ? Length() : extra(all.front());
+      if (first > Length() && net.polygons().size() == 1 && net.polygons().front().holes.empty() &&
+          std::ranges::all_of(all, [&](const plan::Stretch& s) { return extra(s) == first; }))
+        return geometry::offset(net, first, geometry::Corner::mitred, 2);
+    }
     std::vector<Region> parts{net};
     for (const plan::Ground* ground : group) {
       const auto paths = plan::along(*ground, [&](const plan::Stretch& stretch) {
-        const Length out = past(job, site, layer, stretch);
+        const Length out = extra(stretch);
         return out > Length() ? static_cast<int>(out.steps()) : -1;
       });
       for (const plan::Along& along : paths) {
@@ -148,61 +179,75 @@ struct Maker {
         parts.push_back(std::move(*band));
       }
     }
-    if (parts.size() == 1) return net;
-    const auto wide = geometry::unite(parts);
-    if (!wide) return std::unexpected(wide.error());
-    return geometry::subtract(*wide, solids(site, group));
+    return parts.size() == 1 ? problem::Result<Region>(net) : geometry::unite(parts);
   }
 
-  void fail(const problem::Problem& fault, const std::vector<const plan::Ground*>& group) {
+  void fail(const problem::Problem& fault, const Group& group) {
     made.problems.push_back(problem::in_element(fault, group.front()->element->id));
   }
 };
 
-// Where the footprints of two build-ups meet past their edges, the deeper one has the ground: its dig and its stone.
+// Where the footprints of two bodies meet past their edges, the deeper one has the ground, its dig and its stone; of equals
+// the earlier. Nobody loses what lies under its own paving.
+bool goes_before(const Body& a, std::size_t a_number, const Body& b, std::size_t b_number) {
+  const double a_depth = a.top + a.thickness, b_depth = b.top + b.thickness;
+  return a_depth > b_depth + 1e-9 || (a_depth > b_depth - 1e-9 && a_number < b_number);
+}
+
 void share_ground(Bodies& all) {
-  for (Body& body : all.bodies) {
-    std::vector<Region> deeper;
-    for (const Body& other : all.bodies) {
-      if (other.build_up == body.build_up || other.layer.role == "fabric" || body.layer.role == "fabric") continue;
-      if (other.top + other.thickness > body.top + body.thickness && other.thickness > 0 &&
-          other.layer.past_edge > Length() && body.layer.past_edge > Length())
-        deeper.push_back(other.footprint);
+  std::vector<geometry::Box> boxes;
+  boxes.reserve(all.bodies.size());
+  for (const Body& body : all.bodies) boxes.push_back(body.footprint.bounds());
+  const geometry::Index index(boxes);
+  const auto reaches = [](const Body& body) {
+    return body.thickness > 0 && body.layer.role != "fabric" && body.layer.past_edge > Length();
+  };
+  const std::vector<Body> before = all.bodies;
+  for (std::size_t i = 0; i < before.size(); ++i) {
+    if (!reaches(before[i])) continue;
+    std::vector<Region> firsts;
+    for (const std::uint32_t j : index.touching(boxes[i])) {
+      const Body& other = before[j];
+      if (other.of != before[i].of && reaches(other) && goes_before(other, j, before[i], i))
+        firsts.push_back(other.footprint);
     }
-    if (deeper.empty()) continue;
-    std::vector<Region> own_kept;
-    const auto less = geometry::subtract(body.footprint, deeper);
-    if (!less) {
-      all.problems.push_back(problem::in_element(less.error(), body.of.front()));
-      continue;
-    }
-    own_kept = {*less, body.net};  // never less than under the paving itself
-    if (auto kept = geometry::unite(own_kept)) body.footprint = std::move(*kept);
+    if (firsts.empty()) continue;
+    const auto less = geometry::subtract(before[i].footprint, firsts);
+    const auto kept = less ? geometry::unite(std::array{*less, before[i].net}) : less;
+    if (kept)
+      all.bodies[i].footprint = *kept;
+    else
+      all.problems.push_back(problem::in_element(kept.error(), before[i].of.front()));
   }
 }
 
 }  // namespace
 
 Bodies bodies(const plan::Job& job, const plan::Site& site) {
-  Maker maker{job, site, {}};
-  std::vector<plan::Id> in_use;
-  for (const auto& ground : site.grounds)
-    if (const auto* area = paved(*ground); area && !area->build_up.empty() && !ground->net.empty())
-      if (std::ranges::find(in_use, area->build_up) == in_use.end()) in_use.push_back(area->build_up);
-  for (const plan::Id& id : in_use) {
-    std::vector<const plan::Ground*> areas;
-    for (const auto& ground : site.grounds)
-      if (const auto* area = paved(*ground); area && area->build_up == id && !ground->net.empty())
-        areas.push_back(ground.get());
+  const Solids solids(site);
+  Maker maker{job, site, solids, {}};
+  // Areas of one build-up whose units are as high as each other are as deep as each other.
+  std::vector<std::pair<plan::Id, std::map<double, Group>>> in_use;
+  for (const auto& ground : site.grounds) {
+    const auto* area = paved(*ground);
+    if (!area || area->build_up.empty() || ground->net.empty()) continue;
+    auto known = std::ranges::find(in_use, area->build_up, &std::pair<plan::Id, std::map<double, Group>>::first);
+    if (known == in_use.end()) known = in_use.insert(in_use.end(), {area->build_up, {}});
+    const catalogue::BuildUp* build_up = job.catalogue->build_up(area->build_up);
+    known->second[build_up ? maker.unit_height(*ground, *build_up) : 0].push_back(ground.get());
+  }
+  for (const auto& [id, by_height] : in_use) {
     const catalogue::BuildUp* build_up = job.catalogue->build_up(id);
-    if (!build_up) {
+    for (const auto& [height, areas] : by_height) {
+      if (build_up) {
+        for (const Group& group : touching(areas)) maker.of_group(*build_up, group);
+        continue;
+      }
       maker.made.problems.push_back({problem::Severity::problem, "build-up-unknown",
                                      "the job's catalogue has no build-up '" + id + "'",
                                      "choose one that it has, or copy it in",
                                      {areas.front()->element->id, "", 0, 0, {}}});
-      continue;
     }
-    for (const auto& group : touching(areas)) maker.of_group(*build_up, group);
   }
   share_ground(maker.made);
   return std::move(maker.made);

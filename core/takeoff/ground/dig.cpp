@@ -31,21 +31,8 @@ struct Maker {
   Share share;
   std::vector<Working> bank;
 
-  Working dug_area(const Body& body) const {
-    std::vector<Working> parts;
-    double net = 0;
-    for (const plan::ElementId& id : body.of) {
-      const double own = site.find(id)->net.area().si();
-      net += own;
-      parts.push_back(term("net area", own, units::square_metre, id));
-    }
-    parts.push_back(
-        term("past the edge", body.footprint.area().si() - net, units::square_metre, body.build_up + "/past_edge"));
-    return Working::sum(std::move(parts));
-  }
-
   void of(const Body& body) {
-    const Working area = dug_area(body);
+    const Working area = area_of(site, body);
     const Working volume =
         Working::product({area, term("depth of the build-up", body.top + body.thickness, units::metre, body.build_up)})
             .named("bank volume");
@@ -54,9 +41,15 @@ struct Maker {
     for (const plan::ElementId& id : body.of) where += (where.empty() ? "" : ", ") + id;
     task(digging_rate(), "dig " + where + ", bank volume", body.of, volume);
     task("grade-fine", "formation of " + where, body.of, area);
-    // An open-graded base drains into its formation, which stays as it is unless the engineer says otherwise.
-    if (!body.open) task("compact-ground", "formation of " + where, body.of, area);
+    // Soil that is counted on to soak stays as it is unless the engineer says otherwise; any other is compacted.
+    if (!body.open || !job.choices.infiltration_counts) task("compact-ground", "formation of " + where, body.of, area);
     share.facts.push_back("dig");
+    if (body.top + body.thickness >= way_out_of_a_dig() - 1e-9) share.facts.push_back("deep-dig");
+  }
+
+  // Metres; a way out is asked for from 4 ft (29 CFR 1926.651).
+  double way_out_of_a_dig() const {
+    return job.catalogue->length_limit("dig-egress", units::Length::feet(4)).metres().si();
   }
 
   std::string digging_rate() const {

@@ -63,12 +63,23 @@ Laid lay(const Region& footprint, Length roll, Length lap, Length turn_up, bool 
   return laid;
 }
 
+// A layer says in its notes that it is for soft ground alone.
+bool left_out(const plan::Job& job, const Body& body) {
+  return job.choices.cbr != "soft" && body.layer.notes.find("soft ground only") != std::string::npos;
+}
+
 }  // namespace
 
 Share fabric(const plan::Job& job, const plan::Site&, const Bodies& bodies) {
   Share share;
   for (const Body& body : bodies.bodies) {
     if (body.layer.role != "fabric") continue;
+    if (left_out(job, body)) {
+      share.problems.push_back({problem::Severity::notice, "fabric-left-out", "fabric left out: firm ground",
+                                "say that the ground is soft where it is, and the fabric is laid",
+                                {body.of.front(), "", 0, 0, {}}});
+      continue;
+    }
     const catalogue::Item* item = job.catalogue->item(body.layer.item);
     if (!item || !item->length || !item->width) {
       share.problems.push_back({problem::Severity::problem, "item-unknown",

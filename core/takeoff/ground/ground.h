@@ -30,6 +30,9 @@ struct Bodies {
 // wall, other paving (trade.md C9).
 Bodies bodies(const plan::Job& job, const plan::Site& site);
 
+// The named area of a body: each area's own ground (as taped on site where a person taped it) and what lies past its edges.
+Working area_of(const plan::Site& site, const Body& body);
+
 Share layers(const plan::Job& job, const plan::Site& site, const Bodies& bodies);   // stone, sand, mortar, slab: weight by placed density, lifts, passes, chokes (C10), movement joints (C17)
 Share fabric(const plan::Job& job, const plan::Site& site, const Bodies& bodies);   // strips both ways tried, overlap, turn-up
 Share dig(const plan::Job& job, const plan::Site& site, const Bodies& bodies);      // by depth: bank, loose, loads by volume and weight

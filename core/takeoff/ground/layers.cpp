@@ -8,9 +8,6 @@ namespace takeoff::ground {
 using problem::Problem;
 using problem::Severity;
 
-namespace {
-
-// The named area of a body: each area's own ground, and what lies past its edges.
 Working area_of(const plan::Site& site, const Body& body) {
   std::vector<Working> parts;
   double net = 0;
@@ -18,13 +15,18 @@ Working area_of(const plan::Site& site, const Body& body) {
     const plan::Ground* ground = site.find(id);
     const double own = ground->net.area().si();
     net += own;
-    parts.push_back(term("net area", own, units::square_metre, id));
+    const auto* area = std::get_if<plan::PavedArea>(&ground->element->kind);
+    const bool taped = area && area->taped_area_m2 && *area->taped_area_m2 > 0;
+    parts.push_back(taped ? term("area taped on site", *area->taped_area_m2, units::square_metre, id)
+                          : term("net area", own, units::square_metre, id));
   }
   const double past = body.footprint.area().si() - net;
   if (std::abs(past) > 1e-9)
     parts.push_back(term("past the edge", past, units::square_metre, body.build_up + "/past_edge"));
   return parts.size() == 1 ? parts.front() : Working::sum(std::move(parts));
 }
+
+namespace {
 
 Working thickness_of(const Body& body) {
   return term("thickness", body.thickness, units::metre, body.build_up + "/" + body.layer.role);
@@ -84,12 +86,14 @@ struct Maker {
          Working::product({volume, term("placed density", *density, units::kilogram_per_cubic_metre,
                                         item.id + "/compacted_density_kg_m3")}),
          body.layer.role + " of " + where(body) + lifts_in_words(body));
-    share.facts.push_back(body.open ? "open-base" : "dense-base");
-    share.facts.push_back("base");
     if (body.layer.role == "bedding") {
       share.facts.push_back("bedding");
+      share.facts.push_back(body.open ? "open-bedding" : "sand-bedding");
       task(body, "screed", area_of(site, body), Stage::paving);
     } else {
+      share.facts.push_back(body.open ? "open-base" : "dense-base");
+      share.facts.push_back("base");
+      share.facts.push_back(body.open && job.choices.infiltration_counts ? "infiltrates" : "firm-formation");
       const double kg = share.lines.back().working.amount().value;
       task(body, base_rate(body), term("stone placed", kg, units::kilogram, body.of.front()), Stage::base);
     }

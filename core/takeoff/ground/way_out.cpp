@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "geometry/overlay.h"
+#include "takeoff/edges/weeps.h"
 #include "takeoff/ground/ground.h"
 
 namespace takeoff::ground {
@@ -39,6 +40,7 @@ struct Out {
   std::string what;
   double sill = 0;
   bool level_known = true;
+  bool rain = true;  // false: damp only, as through a cord left in its hole
 };
 
 struct Finder {
@@ -72,6 +74,16 @@ struct Finder {
     });
   }
 
+  // Nothing gets in from above that would have to get out.
+  bool all_sealed() const {
+    return std::ranges::all_of(stone.of, [&](const plan::ElementId& id) {
+      const auto* area = std::get_if<plan::PavedArea>(&site.find(id)->element->kind);
+      const catalogue::Item* fill =
+          area && !area->joint_fill.empty() ? job.catalogue->item(area->joint_fill.front().item) : nullptr;
+      return fill && fill->kind != "joint-chips";
+    });
+  }
+
   // A weep that sits on the kerb's footing drains only what is above it: the footing is a dam.
   void kerb(const plan::Ground& ground, const plan::EdgeRun& run) {
     if (run.what != "kerb" || !touches(ground)) return;
@@ -84,7 +96,8 @@ struct Finder {
     const catalogue::Item* item = job.catalogue->item(run.item);
     const double height = item && item->height ? item->height->metres().si() : 0;
     const double under_the_kerb = height - run.upstand.metres().si();
-    ways.push_back({"weeps of " + ground.element->id, run.footing ? under_the_kerb : stone.formation, true});
+    ways.push_back({"weeps of " + ground.element->id, run.footing ? under_the_kerb : stone.formation, true,
+                    edges::rain_passes(job, *run.weeps)});
   }
 
   void pipe(const plan::Ground& ground, const plan::DrainRun& drain) {
@@ -95,19 +108,18 @@ struct Finder {
     const bool inside = std::ranges::any_of(ground.path->edges(), [this](const geometry::Edge& edge) {
       return stone.footprint.contains(edge.from);
     });
-    if (inside) ways.push_back({"pipe " + ground.element->id, stone.formation, false});
+    if (inside) ways.push_back({"pipe " + ground.element->id, stone.formation, false, true});
   }
 
   void judge() {
     const bool soaks = job.choices.infiltration_counts && job.choices.infiltration_m_s > 0;
-    if (ways.empty() && !soaks) {
-      say(Severity::problem, "no-way-out",
-          "the open stone under " + named() + " has no way out for water: it fills like a bath",
-          "give the kerb weeps at the formation, lay a perforated pipe below, daylight the stone, or enter a measured "
-          "infiltration",
-          stone.of.front());
-      return;
+    const bool rain_gets_out = std::ranges::any_of(ways, &Out::rain);
+    if (!rain_gets_out && !soaks) {
+      if (ways.empty() || !all_sealed()) return bath();
+      damp_only();
     }
+    // Where something lets rain out, the cords beside it count for nothing.
+    if (rain_gets_out || soaks) std::erase_if(ways, [](const Out& way) { return !way.rain; });
     double lowest = 0;
     for (const Out& way : ways) lowest = std::max(lowest, way.sill);
     const double dead = std::max(0.0, stone.formation - lowest);
@@ -122,6 +134,22 @@ struct Finder {
       say(Severity::notice, "way-out-level",
           "a pipe takes the water out of the stone under " + named() + "; its level is not checked without levels",
           "hold its invert at the formation or below, falling to its outlet", stone.of.front());
+  }
+
+  void bath() {
+    const std::string how = ways.empty() ? " has no way out for water: it fills like a bath"
+                                         : " takes rain through its joints and has only cords that pass damp to let it "
+                                           "out: it fills like a bath";
+    say(Severity::problem, "no-way-out", "the open stone under " + named() + how,
+        "give the kerb open weeps at the formation, lay a perforated pipe below, daylight the stone, or enter a "
+        "measured infiltration",
+        stone.of.front());
+  }
+
+  void damp_only() {
+    say(Severity::flag, "way-out-damp-only",
+        "only cords that pass damp lead out of the stone under " + named() + "; nothing lets rain out that gets in",
+        "add open joints, tubes, holes or strips at the formation, or a perforated pipe below", stone.of.front());
   }
 
   // Dead depth x porosity / rate: the water must be gone within the limit (48 h; 48 to 72 h in stormwater manuals, from memory).

@@ -129,20 +129,6 @@ void proportions(const plan::Job& job, const LaidArea& area, const catalogue::It
                                            "choose a thicker unit", area.ground->element->id));
 }
 
-// 51 lb for one person: the lifting equation's load constant (23 kg).
-void weight(const plan::Job& job, const LaidArea& area, const catalogue::Item& item, std::int64_t count, Share& share) {
-  const auto found = job.catalogue->limits.find("lift-person");
-  const double pounds = found != job.catalogue->limits.end() ? found->second.greatest.value_or(51) : 51;
-  if (!item.mass_kg || *item.mass_kg <= pounds * units::kilograms_per_pound || count == 0) return;
-  share.facts.push_back("heavy-unit");
-  share.problems.push_back(edges::flag("heavy-unit",
-                                       many(count, "piece", "pieces") + " of " + item.id + " weigh " +
-                                           units::show_number(*item.mass_kg, 1) + " kg (" +
-                                           units::show_number(*item.mass_kg / units::kilograms_per_pound, 0) +
-                                           " lb) each, over " + units::show_number(pounds, 0) + " lb for one person",
-                                       "lift by two or by machine: the crew lead decides", area.ground->element->id));
-}
-
 void per_item(const plan::Job& job, const LaidArea& area, Share& share) {
   std::map<Id, std::int64_t> counts;
   if (area.layout) {
@@ -155,7 +141,7 @@ void per_item(const plan::Job& job, const LaidArea& area, Share& share) {
     const catalogue::Item* item = job.catalogue->item(id);
     if (!item || count == 0) continue;
     proportions(job, area, *item, share);
-    weight(job, area, *item, count, share);
+    edges::add_weight(job, *item, count, area.ground->element->id, share);
   }
 }
 

@@ -80,6 +80,7 @@ class Layer {
     if (ground_.net.empty()) return std::move(area_);
     for (const plan::BorderCourse& course : paved_.borders) border(course);
     keep_joints_clear();
+    cut_borders_back();
     lay_field();
     return std::move(area_);
   }
@@ -208,26 +209,53 @@ class Layer {
 
   // How much of a junction's joint lies on this side of the net edge; a gap that is drawn is a joint already.
   Length clear_of(const plan::Stretch& stretch) const {
-    if (under_a_border(stretch)) return {};
     const double gap = stretch.gap > grazing / Length::steps_per_metre ? stretch.gap : 0;
     return Length::nearest(units::Metres(std::max(0.0, junction_joint(job_, ground_, stretch) - gap)));
   }
 
-  void keep_joints_clear() {
+  // The lines along which a junction keeps a joint clear, under a border or not, each with the joint's width.
+  std::vector<std::pair<plan::Along, Length>> clear_lines(bool bordered) const {
     std::vector<Length> widths;
     const auto group = [&](const plan::Stretch& stretch) {
-      const Length width = clear_of(stretch);
+      const Length width = under_a_border(stretch) == bordered ? clear_of(stretch) : Length();
       if (width <= Length()) return -1;
       const auto known = std::ranges::find(widths, width);
       if (known != widths.end()) return static_cast<int>(known - widths.begin());
       widths.push_back(width);
       return static_cast<int>(widths.size()) - 1;
     };
-    for (const plan::Along& line : plan::along(ground_, group)) {
-      auto rest = without_strip(area_.field, ground_, line, widths[static_cast<std::size_t>(line.group)]);
+    std::vector<std::pair<plan::Along, Length>> lines;
+    for (plan::Along& line : plan::along(ground_, group)) {
+      const Length width = widths[static_cast<std::size_t>(line.group)];
+      lines.emplace_back(std::move(line), width);
+    }
+    return lines;
+  }
+
+  void keep_joints_clear() {
+    for (const auto& [line, width] : clear_lines(false)) {
+      auto rest = without_strip(area_.field, ground_, line, width);
       if (!rest) return say(rest.error());
       area_.field = std::move(*rest);
     }
+  }
+
+  // The field keeps its line, as a border is measured from the edge: the joint comes out of the course that lies on it.
+  void cut_borders_back() {
+    Length widest;
+    for (const auto& [line, width] : clear_lines(true)) {
+      widest = std::max(widest, width);
+      for (LaidBorder& laid : area_.borders) {
+        auto rest = without_strip(laid.strip, ground_, line, width);
+        if (!rest) return say(rest.error());
+        laid.strip = std::move(*rest);
+      }
+    }
+    if (widest > Length())
+      say(edges::notice("border-joint",
+                        "the border course starts behind the joint of " + edges::shown(job_, widest.metres().si()) +
+                            " to what it lies against, while the field keeps its line: its units are cut by as much",
+                        "cut them, or set the course back and cut the field", ground_.element->id));
   }
 
   void lay_field() {

@@ -163,6 +163,10 @@ problem::Result<Lattice> lattice(const Catalogue& catalogue, const plan::Laying&
     if (!fitted) return std::unexpected(fitted.error());
     joint = *fitted;
   }
+  const Length least_side = std::min(*(*first)->length, *(*first)->width);
+  if (joint && (*joint < Length() || *joint >= least_side))
+    return problem::fault("joint-size", "a joint of " + inches(steps(*joint)) + " between units of '" + (*first)->id + "' can't be",
+                          "give one from 0 up to less than the unit's short side");
   const Cells cells{cell(pattern->cell_x, **first, steps(joint.value_or(Length()))),
                     cell(pattern->cell_y, **first, steps(joint.value_or(Length()))), steps(joint.value_or(Length())),
                     pattern->herringbone};

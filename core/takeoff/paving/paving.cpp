@@ -62,7 +62,7 @@ Term pieces(const std::string& name, std::int64_t count, const LaidArea& area) {
 Working as_taped(Working working, const LaidArea& area) {
   const auto taped = paved(area).taped_area_m2;
   const double net = area.ground->net.area().si();
-  if (!taped || net <= 0) return working;
+  if (!taped || !(*taped > 0) || net <= 0) return working;
   return Working::product(
       {std::move(working), Working::quotient(term("area taped on site", *taped, units::square_metre, id(area)),
                                              term("net area as drawn", net, units::square_metre, id(area)))});
