@@ -250,7 +250,7 @@ void add_pieces(const plan::Job& job, const Kit& kit, Row& row, const plan::Elem
     all += count.amount().value;
     share.lines.push_back(
         {Stage::coping, id, "coping, preliminary until the water's edge is measured as built", {of}, count, {}, false});
-    if (item->mass_kg.value_or(0) > 23) share.facts.push_back("heavy-unit");
+    add_weight(job, *item, std::llround(count.amount().value), of, share);
   }
   share.measures.put("coping_units", all);
   share.measures.put("coping_cut", row.cut);
@@ -271,37 +271,52 @@ void add_pieces(const plan::Job& job, const Kit& kit, Row& row, const plan::Elem
            term("back line, curved", row.back_parts.curved, units::metre, of), share);
 }
 
-// The bed is that of the catalogue's build-up for pools; the joints between pieces are of the same mortar.
-void add_mortar(const plan::Job& job, const Kit& kit, const plan::Coping& coping, const Row& row, double units_laid,
-                const plan::ElementId& of, Share& share) {
+struct Bed { catalogue::Id mortar; units::Length thickness; std::string from; };
+
+// The bed is that of the catalogue's build-up for pools; where it has none, its first mortar at the usual thickness.
+std::optional<Bed> bed_of(const plan::Job& job) {
   for (const auto& [id, build_up] : job.catalogue->build_ups) {
     if (build_up.use != "pool") continue;
-    for (const catalogue::Layer& layer : build_up.layers) {
-      if (layer.role != "mortar" || !layer.thickness || !wanted(job, layer.item, "the coping's bed", of, share))
-        continue;
-      const auto metres = [&](const std::string& name, units::Length value, const std::string& from) {
-        return term(name, value.metres().si(), units::metre, from);
-      };
-      std::vector<Working> parts{
-          Working::product({metres("bearing", *kit.piece->width - coping.overhang, of),
-                            metres("thickness of the bed", *layer.thickness, id + "/mortar"),
-                            term("middle line of the bearing", row.bearing_middle, units::metre, of)})};
-      if (kit.piece->height && kit.rules.joint > 0) {
-        parts.push_back(
-            Working::product({term("joints, one a piece", units_laid, units::piece, of),
-                              term("joint", kit.rules.joint, units::metre, of),
-                              metres("width of the piece", *kit.piece->width, kit.piece->id + "/width"),
-                              metres("height of the piece", *kit.piece->height, kit.piece->id + "/height")}));
-      }
-      const Working volume = Working::sum(std::move(parts)).named("bed and joints of the coping");
-      share.measures.put("coping_mortar_m3", volume.amount().value);
-      share.lines.push_back({Stage::coping, layer.item, "bed and joints of the coping", {of}, volume, {}, true});
-      return;
-    }
+    for (const catalogue::Layer& layer : build_up.layers)
+      if (layer.role == "mortar" && layer.thickness) return Bed{layer.item, *layer.thickness, id + "/mortar"};
   }
-  share.problems.push_back(notice("coping-bed",
-                                  "no mortar is listed for the coping: no build-up for pools has a layer of mortar",
-                                  "add one to the catalogue if the coping is bedded in mortar", of));
+  for (const auto& [id, item] : job.catalogue->items)
+    if (item->kind == "concrete" && id.starts_with("mortar"))
+      return Bed{id, job.catalogue->length_limit("coping-bed", units::Length::inch_64ths(32)), "coping-bed"};
+  return std::nullopt;
+}
+
+// The joints between pieces are of the same mortar as the bed.
+void add_mortar(const plan::Job& job, const Kit& kit, const plan::Coping& coping, const Row& row, double units_laid,
+                const plan::ElementId& of, Share& share) {
+  const std::optional<Bed> bed = bed_of(job);
+  if (!bed) {
+    // The rates for coping are hours on mortar.
+    const bool paid = std::ranges::any_of(share.tasks, [](const Task& t) { return t.rate.starts_with("coping-"); });
+    share.problems.push_back(said(paid ? problem::Severity::problem : problem::Severity::notice, "coping-mortar",
+                                  "no mortar is listed for the coping: the job's catalogue has none",
+                                  "add a mortar, or a build-up for pools with its bed", of));
+    return;
+  }
+  const catalogue::Item* mortar = wanted(job, bed->mortar, "the coping's bed", of, share);
+  if (!mortar) return;
+  const auto metres = [&](const std::string& name, units::Length value, const std::string& from) {
+    return term(name, value.metres().si(), units::metre, from);
+  };
+  std::vector<Working> parts{Working::product({metres("bearing", *kit.piece->width - coping.overhang, of),
+                                               metres("thickness of the bed", bed->thickness, bed->from),
+                                               term("middle line of the bearing", row.bearing_middle, units::metre, of)})};
+  if (kit.piece->height && kit.rules.joint > 0) {
+    parts.push_back(Working::product({term("joints, one a piece", units_laid, units::piece, of),
+                                      term("joint", kit.rules.joint, units::metre, of),
+                                      metres("width of the piece", *kit.piece->width, kit.piece->id + "/width"),
+                                      metres("height of the piece", *kit.piece->height, kit.piece->id + "/height")}));
+  }
+  const Working volume = Working::sum(std::move(parts)).named("bed and joints of the coping");
+  share.measures.put("coping_mortar_m3", volume.amount().value);
+  // Mortar is never laid to the last trowel: a tenth on top where the item says nothing of its own (common practice).
+  const auto allowance = mortar->breakage > 0 ? std::nullopt : std::optional(0.10);
+  share.lines.push_back({Stage::coping, bed->mortar, "bed and joints of the coping", {of}, volume, allowance, true});
 }
 
 void check_bearing(const plan::Job& job, const plan::Pool& pool, units::Length bearing, const plan::ElementId& of,

@@ -7,7 +7,7 @@
 
 namespace takeoff::edges {
 
-// Coping, bed mortar where the catalogue beds it in mortar, collar, stone round the shell, bonding allowance. Pool
+// Coping, bed mortar (a problem "coping-mortar" where the catalogue has none and setting on mortar is paid), collar, stone round the shell, bonding allowance. Pool
 // only.
 //
 // The nose lies the overhang inside the water's edge, the back the rest of the piece's width outside it. Runs are split
@@ -23,7 +23,7 @@ Share coping(const plan::Job& job, const plan::Site& site, const plan::Ground& p
 
 // Joints of one paved area from its stretches and the junction table: sealed joints with rod, sealant, broadcast sand;
 // isolation strips; fabric between bases; gaps with a filler of their own; the restraint or edging that the table puts
-// at planting where nothing is drawn; and the joint fill of the whole area by the exact plan share of its joints. A
+// at planting where nothing is drawn, with the flag "edging-curve" where its units can't follow a curve; and the joint fill of the whole area by the exact plan share of its joints. A
 // stretch between two pavings is built once, by the area listed first. An area with neither build-up nor laying chosen
 // has measures only. Measures: meets_m:WORD, sealed_joint_m, sealant_m3 (and of each row), rod_m:ITEM, isolation_m,
 // fabric_strip_m, gap_fill_m3, restraint_m, spikes, joint_fill_field_m3, joint_fill_border_m3, joint_fill_m3,

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 #include "plan/along.h"
@@ -6,6 +7,7 @@
 #include "takeoff/edges/fill.h"
 #include "takeoff/edges/junction.h"
 #include "takeoff/edges/notes.h"
+#include "takeoff/edges/rows.h"
 #include "takeoff/edges/seal.h"
 #include "takeoff/edges/spikes.h"
 #include "units/number.h"
@@ -140,6 +142,66 @@ void add_gap(const plan::Job& job, const plan::PavedArea& area, const catalogue:
        true});
 }
 
+// Units of a straight edging stand outside the paving; on a curve that they can't follow uncut or tapered they stand
+// off it, or point into the bed.
+void check_edging_curves(const plan::Job& job, const Built& one, const catalogue::Item& item, const plan::ElementId& of,
+                         Share& share) {
+  if (!item.width) return;
+  const paving::RowRules rules = kerb_rules(job, item);
+  double metres = 0;
+  double tightest = 0;
+  for (const plan::Along& chain : one.chains) {
+    for (std::size_t i = 0; i < chain.path.size(); ++i) {
+      const geometry::Curve curve = chain.path.curve(i);
+      if (curve.straight()) continue;
+      const double steps_per_metre = units::Length::steps_per_metre;
+      const double drawn = curve.radius() / steps_per_metre;
+      const bool centre_in_paving = curve.sweep() > 0;  // the paving lies to the left
+      paving::RowRun run;
+      run.turn = std::abs(curve.sweep());
+      run.radius = centre_in_paving ? drawn : drawn - rules.deep;
+      run.near_length = run.turn * run.radius;
+      run.far_length = run.turn * (run.radius + rules.deep);
+      if (run.radius > 0 && !paving::ways(run, rules).empty()) continue;
+      metres += drawn * run.turn;
+      tightest = tightest == 0 ? drawn : std::min(tightest, drawn);
+    }
+  }
+  if (metres == 0) return;
+  share.problems.push_back(flag("edging-curve",
+                                shown(job, metres) + " of edging at " + plan::word(one.meets) +
+                                    " turns about a radius down to " + shown(job, tightest) + ", too sharp for " +
+                                    item.id + ", uncut or tapered",
+                                "choose shorter units, a restraint that bends, or draw a wider curve", of));
+}
+
+// The table's edging of units: by its module, chain by chain, with its hours; what it stands on is nobody's line yet.
+void add_edging_units(const plan::Job& job, const Built& one, const catalogue::Item& item, const plan::ElementId& of,
+                      Share& share) {
+  const std::string at = "edging at " + plan::word(one.meets);
+  std::vector<Working> counts;
+  for (const plan::Along& chain : one.chains) {
+    counts.push_back(Working::up(
+        Working::quotient(term("along " + plan::word(one.meets), chain.path.length().si(), units::metre, of),
+                          term("module", (*item.length + item.joint.value_or(units::Length())).metres().si(),
+                               units::metre, item.id))));
+  }
+  const Working count = Working::sum(std::move(counts));
+  share.lines.push_back({Stage::joints, item.id, at, {of}, count, {}, true});
+  double straight = 0, curved = 0;
+  for (const plan::Along& chain : one.chains) {
+    const Lengths sum = lengths(chain.path);
+    straight += sum.straight;
+    curved += sum.curved;
+  }
+  add_task(job, "kerb-set", Stage::joints, at, of,
+           {term("straight part", straight, units::metre, of), term("curved part", curved, units::metre, of)}, share);
+  add_weight(job, item, std::llround(count.amount().value), of, share);
+  check_edging_curves(job, one, item, of, share);
+  share.problems.push_back(notice("edging-footing", "the " + at + " has no footing or haunch in the list",
+                                  "draw it as a kerb with its footing, or leave it on the base", of));
+}
+
 // Edging that the table puts where nothing was drawn.
 void add_edge(const plan::Job& job, const Built& one, const plan::ElementId& of, Share& share) {
   if (one.row->edge.empty() || (one.meets != plan::Meets::planting && one.meets != plan::Meets::planter)) return;
@@ -152,16 +214,8 @@ void add_edge(const plan::Job& job, const Built& one, const plan::ElementId& of,
         edging(job, paths, {item->id, spikes_of(one.row->other), "edge restraint at " + plan::word(one.meets)}, of));
     return;
   }
-  if (item->kind != "edging-unit" || !item->length) return;
-  std::vector<Working> counts;
-  for (const geometry::Path& path : paths) {
-    counts.push_back(Working::up(
-        Working::quotient(term("along " + plan::word(one.meets), path.length().si(), units::metre, of),
-                          term("module", (*item->length + item->joint.value_or(units::Length())).metres().si(),
-                               units::metre, item->id))));
-  }
-  share.lines.push_back(
-      {Stage::joints, item->id, "edging at " + plan::word(one.meets), {of}, Working::sum(std::move(counts)), {}, true});
+  if ((item->kind == "edging-unit" || item->kind == "kerb-unit") && item->length)
+    add_edging_units(job, one, *item, of, share);
 }
 
 void add_filler_strip(const plan::Job& job, const plan::PavedArea& area, const Built& one, const plan::ElementId& of,
@@ -186,6 +240,13 @@ void add_row(const plan::Job& job, const plan::PavedArea& area, const Built& one
     add_filler_strip(job, area, one, of, share);
   }
   add_edge(job, one, of, share);
+  if (one.meets == plan::Meets::wall_face && one.row->joint) {
+    share.problems.push_back(
+        notice("wall-gap",
+               "the gap of " + shown(job, one.row->joint->metres().si()) +
+                   " at the wall's face is that of the junction table; it grows with the setback of the courses",
+               "check it against the face at paving level before the units there are cut", of));
+  }
 }
 
 // m2 of joints that the table fills with the area's own filler and that lie outside the field and the borders. Whether

@@ -1,7 +1,6 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
-#include <numbers>
 
 #include "takeoff/edges/edges.h"
 #include "takeoff/edges/notes.h"
@@ -20,24 +19,6 @@ geometry::Side other(geometry::Side side) {
 problem::Result<geometry::Path> outside(const geometry::Path& drawn, geometry::Side paving, double out) {
   const double left = paving == geometry::Side::right ? out : -out;
   return geometry::parallel(drawn, units::Length::nearest(units::Metres(left)));
-}
-
-paving::RowRules rules_of(const plan::Job& job, const catalogue::Item& unit) {
-  paving::RowRules rules;
-  rules.piece = unit.length->metres().si();
-  rules.deep = unit.width->metres().si();
-  rules.joint = unit.joint ? unit.joint->metres().si() : 0;
-  rules.joint_least = std::min(rules.joint, limit_inches(job, "coping-joint-width", Bound::least, 1.0 / 16));
-  rules.joint_greatest = limit_inches(job, "border-curve", Bound::greatest, 3.0 / 8);
-  // A kerb is seen from further off than a nose at the water, so its chords may lie further off the arc (common
-  // practice).
-  rules.flat_limit = limit_inches(job, "kerb-flat", Bound::greatest, 1.0 / 4);
-  if (const auto radius = unit.length_of("outer_radius_mm")) {
-    const double turn = unit.number("turn_deg").value_or(0) * std::numbers::pi / 180;
-    const double near = radius->metres().si() - unit.length_of("unit_width_mm").value_or(*unit.width).metres().si();
-    rules.stock_radii.emplace_back(near, near * turn - rules.joint);
-  }
-  return rules;
 }
 
 struct Laid {
@@ -69,7 +50,7 @@ struct Pieces {
 
 std::optional<Pieces> pieces(const plan::Job& job, const paving::RowRun& run, const catalogue::Item& unit,
                              const std::string& name, const plan::ElementId& of) {
-  const paving::RowRules rules = rules_of(job, unit);
+  const paving::RowRules rules = kerb_rules(job, unit);
   if (run.radius == 0) {
     auto [count, cut] = straight_units(run, rules, name, of);
     return Pieces{std::move(count), cut};
@@ -162,7 +143,7 @@ void add_units(const plan::Job& job, Laid& laid, const plan::ElementId& of, Shar
     share.lines.push_back({Stage::coping, id, "units of the kerb", {of}, count, {}, false});
     share.measures.put("kerb_units:" + id, count.amount().value);
     const catalogue::Item* item = job.catalogue->item(id);
-    if (item && item->mass_kg.value_or(0) > 23) share.facts.push_back("heavy-unit");
+    if (item) add_weight(job, *item, std::llround(count.amount().value), of, share);
   }
   share.measures.put("kerb_cut", laid.cut);
   if (laid.cut > 0) share.facts.push_back("cuts");

@@ -68,6 +68,20 @@ double limit_inches(const plan::Job& job, const catalogue::Id& id, Bound bound, 
   return inches * units::metres_per_inch;
 }
 
+void add_weight(const plan::Job& job, const catalogue::Item& item, std::int64_t count, const plan::ElementId& element,
+                Share& share) {
+  const auto found = job.catalogue->limits.find("lift-person");
+  const double pounds = found != job.catalogue->limits.end() ? found->second.greatest.value_or(51) : 51;
+  if (!item.mass_kg || *item.mass_kg <= pounds * units::kilograms_per_pound || count <= 0) return;
+  share.facts.push_back("heavy-unit");
+  share.problems.push_back(flag("heavy-unit",
+                                std::to_string(count) + (count == 1 ? " piece of " : " pieces of ") + item.id +
+                                    " weigh " + units::show_number(*item.mass_kg, 1) + " kg (" +
+                                    units::show_number(*item.mass_kg / units::kilograms_per_pound, 0) +
+                                    " lb) each, over " + units::show_number(pounds, 0) + " lb for one person",
+                                "lift by two or by machine: the crew lead decides", element));
+}
+
 std::string shown(const plan::Job& job, double metres) {
   return units::show_length(units::Length::nearest(units::Metres(metres)), job.heading.units);
 }

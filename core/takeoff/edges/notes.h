@@ -45,6 +45,11 @@ std::string shown(const plan::Job& job, double metres);
 enum class Bound { least, greatest };
 double limit_inches(const plan::Job& job, const catalogue::Id& id, Bound bound, double otherwise_inches);
 
+// Pieces over what one person lifts (limit lift-person; 51 lb, the lifting equation's load constant of 23 kg): the flag
+// "heavy-unit" with their count and weight each, and the fact of that name. Nothing for lighter or no pieces.
+void add_weight(const plan::Job& job, const catalogue::Item& item, std::int64_t count, const plan::ElementId& element,
+                Share& share);
+
 inline constexpr units::Unit kilogram_per_square_metre{-2, 1, 0};
 
 }  // namespace takeoff::edges

@@ -1,7 +1,10 @@
 #include "takeoff/edges/rows.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
+
+#include "takeoff/edges/notes.h"
 
 namespace takeoff::edges {
 
@@ -26,6 +29,24 @@ std::vector<double> corner_turns(const geometry::Path& path) {
 }
 
 }  // namespace
+
+paving::RowRules kerb_rules(const plan::Job& job, const catalogue::Item& unit) {
+  paving::RowRules rules;
+  rules.piece = unit.length->metres().si();
+  rules.deep = unit.width->metres().si();
+  rules.joint = unit.joint ? unit.joint->metres().si() : 0;
+  rules.joint_least = std::min(rules.joint, limit_inches(job, "coping-joint-width", Bound::least, 1.0 / 16));
+  rules.joint_greatest = limit_inches(job, "border-curve", Bound::greatest, 3.0 / 8);
+  // A kerb is seen from further off than a nose at the water, so its chords may lie further off the arc (common
+  // practice).
+  rules.flat_limit = limit_inches(job, "kerb-flat", Bound::greatest, 1.0 / 4);
+  if (const auto radius = unit.length_of("outer_radius_mm")) {
+    const double turn = unit.number("turn_deg").value_or(0) * std::numbers::pi / 180;
+    const double near = radius->metres().si() - unit.length_of("unit_width_mm").value_or(*unit.width).metres().si();
+    rules.stock_radii.emplace_back(near, near * turn - rules.joint);
+  }
+  return rules;
+}
 
 std::vector<TurnedRun> turned_runs(const geometry::Path& path, double from, double deep, geometry::Side towards) {
   std::vector<TurnedRun> result;

@@ -1,6 +1,7 @@
 // The line beside a path that a row of pieces runs along, and the signed turns at its corners.
 #pragma once
 
+#include "plan/job.h"
 #include "takeoff/edges/along.h"
 #include "takeoff/paving/border.h"
 
@@ -17,5 +18,10 @@ struct TurnedRun {
 
 // The runs of row_runs, each knowing to which side its corners turn.
 std::vector<TurnedRun> turned_runs(const geometry::Path& path, double from, double deep, geometry::Side towards);
+
+// How units of a kerb or an edging may lie: joints between the catalogue's limits, tapered on curves while the chord
+// stays within the limit kerb-flat (1/4 in, common practice), as they come where they are radius units. The item must
+// have a length and a width.
+paving::RowRules kerb_rules(const plan::Job& job, const catalogue::Item& unit);
 
 }  // namespace takeoff::edges

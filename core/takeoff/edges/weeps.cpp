@@ -34,9 +34,9 @@ double spacing_of(const plan::Job& job, const plan::Weeps& weeps, const WeepKind
 }
 
 bool passes_rain(const WeepKind& kind, const catalogue::Item* item) {
-  if (!kind.passes_rain || !item) return kind.passes_rain;
+  if (kind.word == "cord-left" || !item) return kind.passes_rain;
   const auto said = item->details.find("passes_rain");
-  return said == item->details.end() || said->second == "yes";
+  return said == item->details.end() ? kind.passes_rain : said->second == "yes";
 }
 
 // What one weep leaves open for rain, m2; 0 where nothing says how wide it is.
@@ -57,13 +57,16 @@ Working cord_line(const plan::Job& job, const Working& count, const catalogue::I
                   .named("cord of one weep")});
 }
 
+// One sentence a kerb, whatever there is to say of where its weeps sit and what they pass.
 void remarks(const plan::EdgeRun& run, bool rain, int shared, const plan::ElementId& of, Share& share) {
+  const bool on_footing = run.footing && run.footing->thickness > units::Length();
   if (!rain) {
-    share.problems.push_back(notice("weep-damp-only",
-                                    "these weeps pass damp and no rain, so no rain is credited to them",
-                                    "take open joints, tubes, holes or strips where rain must get out", of));
-  }
-  if (run.footing && run.footing->thickness > units::Length()) {
+    share.problems.push_back(
+        notice("weep-damp-only",
+               std::string("these weeps pass damp and no rain") +
+                   (on_footing ? ", and nothing from below the kerb's footing that they sit on" : ""),
+               "take open joints, tubes, holes or strips where rain must get out", of));
+  } else if (on_footing) {
     share.problems.push_back(notice("weep-on-footing",
                                     "the weeps sit on the kerb's footing and drain only what is above it",
                                     "carry the footing on the stone, or put a pipe below it", of));
@@ -80,6 +83,12 @@ void remarks(const plan::EdgeRun& run, bool rain, int shared, const plan::Elemen
 const WeepKind* weep_kind(std::string_view word) {
   const auto found = std::ranges::find(kinds, word, &WeepKind::word);
   return found == kinds.end() ? nullptr : &*found;
+}
+
+bool rain_passes(const plan::Job& job, const plan::Weeps& weeps) {
+  const catalogue::Item* item = weeps.item.empty() ? nullptr : job.catalogue->item(weeps.item);
+  const WeepKind* kind = weep_kind(kind_word(weeps, item));
+  return kind && passes_rain(*kind, item);
 }
 
 WeepPlaces weep_places(double length, double spacing, const std::vector<double>& joints) {

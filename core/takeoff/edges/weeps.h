@@ -21,6 +21,11 @@ struct WeepKind {
 };
 const WeepKind* weep_kind(std::string_view word);  // nullptr for another word
 
+// May rain be counted on to get out here? Open joints, tubes, holes and strips pass it unless their item says no, a
+// pulled cord's hole only where its item says yes (detail passes_rain), a cord left in never. False for a kind that is
+// not known.
+bool rain_passes(const plan::Job& job, const plan::Weeps& weeps);
+
 // Metres along a kerb's centre line where weeps go, between two corners `length` apart: m = max(1, ceil(length /
 // spacing)) at (i + 1/2) length / m, each moved to the nearest of `joints` (metres from the first corner, increasing;
 // corners are not among them) where there are any. `shared` counts those that came to a joint already taken.

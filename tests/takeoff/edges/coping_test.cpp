@@ -216,6 +216,23 @@ TEST(Coping, BedMortarOfABoundCoping) {
   EXPECT_NEAR(measure(share, "coping_mortar_m3"), bed_m3 + joints_m3, 1e-7);
 }
 
+TEST(Coping, BedMortarWithoutABuildUpIsTheCataloguesOwn) {
+  Book book = pool_book();
+  const takeoff::Share without = coping_of(book, pool(demo_pool()));
+  ASSERT_TRUE(said(without, "coping-mortar"));  // its hours are paid on mortar
+  EXPECT_EQ(said(without, "coping-mortar")->severity, problem::Severity::problem);
+  book.add("mortar-mix", "concrete");
+  const takeoff::Share share = coping_of(book, pool(demo_pool()));
+  EXPECT_FALSE(said(share, "coping-mortar"));
+  // Bearing 10 1/2 x 1/2 in x the middle line (d = 5 1/4 in) and one 1/8 in joint, 12 x 2 3/8 in, a piece.
+  const double bed_m3 = 10.5 * in * 0.5 * in * (water_edge + 2 * pi * 5.25 * in);
+  const double joints_m3 = measure(share, "coping_units") * 0.125 * 12 * 2.375 * in * in * in;
+  EXPECT_NEAR(quantity(share, "mortar-mix"), bed_m3 + joints_m3, 1e-7);
+  EXPECT_EQ(line_of(share, "mortar-mix")->allowance, 0.10);  // the item has no breakage of its own
+  book.limit("coping-bed", {}, {}, 1, "in");
+  EXPECT_NEAR(quantity(coping_of(book, pool(demo_pool())), "mortar-mix"), 2 * bed_m3 + joints_m3, 1e-7);
+}
+
 TEST(Bonding, PublishedTwinOfARectangularPool) {
   plan::Pool what;
   what.bonding = plan::Bonding{"bond-allow", inches(21), inches(6), 4};

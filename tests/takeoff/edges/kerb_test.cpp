@@ -117,7 +117,8 @@ TEST(Weeps, KindsAndRain) {
   const takeoff::Share damp = kerb_of(kerb_book(), element);
   EXPECT_EQ(measure(damp, "weep_opening_m2"), 0);  // a cord left in passes damp, not rain
   EXPECT_TRUE(said(damp, "weep-damp-only"));
-  EXPECT_TRUE(said(damp, "weep-on-footing"));
+  EXPECT_FALSE(said(damp, "weep-on-footing"));  // one sentence a kerb: the footing stands in it
+  EXPECT_NE(said(damp, "weep-damp-only")->text.find("footing"), std::string::npos);
   auto& what = std::get<plan::EdgeRun>(element.kind);
   what.weeps = plan::Weeps{"weep-tube", {}, {}};
   const takeoff::Share tubes = kerb_of(kerb_book(), element);
@@ -125,8 +126,36 @@ TEST(Weeps, KindsAndRain) {
   EXPECT_EQ(measure(tubes, "weeps"), 2);
   EXPECT_NEAR(measure(tubes, "weep_opening_m2"), 2 * 71.2557e-6, 1e-12);
   EXPECT_EQ(quantity(tubes, "weep-tube"), 2);
+  EXPECT_TRUE(said(tubes, "weep-on-footing"));
   what.weeps = plan::Weeps{"weep-tube", "straw", {}};
   EXPECT_TRUE(said(kerb_of(kerb_book(), element), "weep-kind"));
+}
+
+TEST(Weeps, APulledCordPassesRainWhereItsItemSaysSo) {
+  Book book = kerb_book();
+  catalogue::Item& pulled = book.add("weep-pulled", "weep");
+  pulled.details = {{"kind", "cord-pulled"}, {"passes_rain", "no"}};
+  const plan::Job made = job(book, {});
+  using takeoff::edges::rain_passes;
+  EXPECT_FALSE(rain_passes(made, {"weep-pulled", "cord-pulled", {}}));
+  pulled.details["passes_rain"] = "yes";
+  EXPECT_TRUE(rain_passes(made, {"weep-pulled", "cord-pulled", {}}));
+  EXPECT_FALSE(rain_passes(made, {"weep-cord", "cord-left", {}}));
+  EXPECT_TRUE(rain_passes(made, {"weep-tube", "", {}}));
+  EXPECT_FALSE(rain_passes(made, {"", "straw", {}}));
+}
+
+// 29.42 kg is 65 lb, over 51 lb for one person (NIOSH lifting equation, load constant 23 kg); 14.63 kg is not.
+TEST(Kerb, HeavyUnitsAreFlagged) {
+  Book book = kerb_book();
+  book.sized("kerb-24", "kerb-unit", 23.875, 4, 8, 0.125).mass_kg = 29.42;
+  book.sized("kerb-12", "kerb-unit", 11.875, 4, 8, 0.125).mass_kg = 14.63;
+  const takeoff::Share share = kerb_of(book, demo_kerbs()[0]);
+  EXPECT_EQ(std::ranges::count(share.problems, std::string("heavy-unit"), &problem::Problem::code), 1);
+  ASSERT_TRUE(said(share, "heavy-unit"));
+  EXPECT_EQ(said(share, "heavy-unit")->severity, problem::Severity::flag);
+  EXPECT_NE(said(share, "heavy-unit")->text.find("23 pieces of kerb-24 weigh 29.4 kg (65 lb)"), std::string::npos);
+  EXPECT_TRUE(fact(share, "heavy-unit"));
 }
 
 TEST(Weeps, PlacesMoveToTheNearestHeadJoint) {

@@ -44,3 +44,17 @@ TEST(Fabric, bothWaysAreTriedAndSidesTurnedUp) {
   ASSERT_EQ(share.lines.size(), 1u);
   EXPECT_NEAR(share.lines[0].working.amount().value, 28 * 0.3048, 1e-9);
 }
+
+TEST(Fabric, forSoftGroundAloneIsLeftOutOverFirm) {
+  plan::Job job = yard::job({yard::paved("A1", yard::rectangle(0, 0, 240, 120), "open")});
+  auto book = std::make_shared<catalogue::Catalogue>(*job.catalogue);
+  book->build_ups["open"].layers[3].notes = "soft ground only";
+  job.catalogue = book;
+  const plan::Site site = plan::site(job);
+  const auto laid = [&] { return takeoff::ground::fabric(job, site, takeoff::ground::bodies(job, site)); };
+  EXPECT_TRUE(laid().lines.empty());
+  EXPECT_TRUE(yard::said(laid(), "fabric-left-out"));
+  job.choices.cbr = "soft";
+  EXPECT_EQ(laid().lines.size(), 1u);
+  EXPECT_FALSE(yard::said(laid(), "fabric-left-out"));
+}

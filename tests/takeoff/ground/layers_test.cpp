@@ -1,5 +1,7 @@
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "takeoff/ground/yard.h"
 
 using namespace yard;
@@ -55,11 +57,47 @@ TEST(Layers, digsByDepthAndSaysWhatIsNotChosen) {
   EXPECT_TRUE(said(share, "haul-not-chosen"));
 }
 
-TEST(Layers, openFormationIsNotCompacted) {
-  const plan::Job yard = job({paved("A1", rectangle(0, 0, 240, 120), "open")});
-  const plan::Site site = plan::site(yard);
-  for (const auto& task : takeoff::ground::dig(yard, site, takeoff::ground::bodies(yard, site)).tasks)
-    EXPECT_NE(task.rate, "compact-ground");
+// Soil that is counted on to soak is not compacted; any other formation is, under open stone too (trade practice).
+TEST(Layers, onlyAFormationThatSoaksIsNotCompacted) {
+  const auto compacted = [](const plan::Job& yard) {
+    const plan::Site site = plan::site(yard);
+    return std::ranges::count(takeoff::ground::dig(yard, site, takeoff::ground::bodies(yard, site)).tasks,
+                              "compact-ground", &takeoff::Task::rate);
+  };
+  plan::Job yard = job({paved("A1", rectangle(0, 0, 240, 120), "open")});
+  EXPECT_EQ(compacted(yard), 1);
+  yard.choices.infiltration_counts = true;
+  EXPECT_EQ(compacted(yard), 0);
+}
+
+TEST(Layers, factsTellSandFromChipsAndSoilThatSoaks) {
+  const auto facts = [](const char* build_up, bool soaks) {
+    plan::Job yard = job({paved("A1", rectangle(0, 0, 240, 120), build_up)});
+    yard.choices.infiltration_counts = soaks;
+    const plan::Site site = plan::site(yard);
+    return takeoff::Facts{takeoff::ground::layers(yard, site, takeoff::ground::bodies(yard, site)).facts};
+  };
+  const takeoff::Facts dense = facts("dense", false), open = facts("open", false), soaking = facts("open", true);
+  EXPECT_TRUE(dense.holds("sand-bedding and dense-base and firm-formation"));
+  EXPECT_FALSE(dense.holds("open-bedding or open-base or infiltrates"));
+  EXPECT_TRUE(open.holds("open-bedding and open-base and firm-formation"));
+  EXPECT_FALSE(open.holds("sand-bedding or dense-base or infiltrates"));
+  EXPECT_TRUE(soaking.holds("infiltrates"));
+  EXPECT_FALSE(soaking.holds("firm-formation"));
+}
+
+// 9 3/8 in is no deep dig; with 40 in more of stone it is 49 3/8 in, over 4 ft (29 CFR 1926.651: a way out from 4 ft).
+TEST(Layers, aDeepDigIsAFact) {
+  plan::Job yard = job({paved("A1", rectangle(0, 0, 240, 120), "open")});
+  const auto deep = [&] {
+    const plan::Site site = plan::site(yard);
+    return takeoff::Facts{takeoff::ground::dig(yard, site, takeoff::ground::bodies(yard, site)).facts}.holds("deep-dig");
+  };
+  EXPECT_FALSE(deep());
+  auto book = std::make_shared<catalogue::Catalogue>(*yard.catalogue);
+  book->build_ups["open"].layers[2].thickness = Length::inches(46);
+  yard.catalogue = book;
+  EXPECT_TRUE(deep());
 }
 
 // Where a deep base reaches over a shallow one past their edges, the deeper has the ground: no stone is bought twice.

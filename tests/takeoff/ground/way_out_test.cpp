@@ -45,6 +45,32 @@ TEST(WayOut, aFootingIsADam) {
   EXPECT_FALSE(said(judged(with_kerb(true, false)), "dead-depth"));
 }
 
+// A cord left in passes damp, not rain. Under sealed joints it is said; where rain gets in through open ones it is a bath.
+TEST(WayOut, aCordLetsNoRainOut) {
+  const auto corded = [](const std::string& fill) {
+    plan::Job made = with_kerb(true, false);
+    auto book = std::make_shared<catalogue::Catalogue>(*made.catalogue);
+    catalogue::Item sand = stone("sealing-sand", 1600, 0), chips = stone("open-chips", 1600, 0.4);
+    sand.kind = "joint-sand";
+    chips.kind = "joint-chips";
+    put(*book, sand);
+    put(*book, chips);
+    made.catalogue = book;
+    plan::Element area = *made.find("A1"), run = *made.find("K");
+    std::get<plan::PavedArea>(area.kind).joint_fill.emplace_back().item = fill;
+    std::get<plan::EdgeRun>(run.kind).weeps = plan::Weeps{"", "cord-left", Length::inches(48)};
+    return plan::with(plan::with(made, area), run);
+  };
+  const takeoff::Share sealed = judged(corded("sealing-sand"));
+  EXPECT_TRUE(said(sealed, "way-out-damp-only"));
+  EXPECT_FALSE(said(sealed, "no-way-out"));
+  EXPECT_FALSE(said(sealed, "dead-depth"));  // the cords lie at the formation
+  const takeoff::Share open = judged(corded("open-chips"));
+  EXPECT_TRUE(said(open, "no-way-out"));
+  EXPECT_FALSE(said(open, "way-out-damp-only"));
+  EXPECT_FALSE(said(judged(with_kerb(true, false)), "way-out-damp-only"));  // tubes
+}
+
 // Draw-down = dead depth x porosity / rate. Worked: 6 in at 40 %, 0.10 in/h = 24 h; 0.02 in/h = 120 h, over 48 h. Here the
 // whole 9 3/8 in counts, as nothing else lets it out: x 0.40 / 0.10 = 37.5 h passes; / 0.02 = 187.5 h does not.
 TEST(WayOut, soilThatSoaksMustDoSoInTime) {

@@ -194,6 +194,23 @@ TEST(Area, TwoCoursesRoundTwentyByTwelve) {
   EXPECT_EQ(quantity(laid.share, "brick-4x8"), 26 * 28 + 352);
 }
 
+// A house along one long side: the 1/2 in joint comes out of the border's strip, 240 x 1/2 sq in; the field and the units
+// stay. 8 in soldiers and their 1/8 in joint all round: the field is 240 - 2 w by 144 - 2 w.
+TEST(Area, TheJointAtAHouseComesOutOfTheBorder) {
+  plan::PavedArea area = paved(rectangle(240, 144), "stack", {{"unit", "unit-4x8-60"}});
+  area.borders = {soldiers("unit-4x8-60")};
+  const Laid alone = lay(paving_book(), area);
+  plan::Building house;
+  house.outline = shape({{0, 144}, {240, 144}, {240, 400}, {0, 400}});
+  const Laid beside = lay(job(paving_book(), {{"A1", "", area}, {"H", "", house}}));
+  EXPECT_FALSE(said(alone.share, "border-joint"));
+  EXPECT_EQ(std::ranges::count(beside.share.problems, std::string("border-joint"), &problem::Problem::code), 1);
+  EXPECT_NEAR(beside.area.field.area().si(), alone.area.field.area().si(), 1e-12);
+  EXPECT_EQ(measure(beside.share, "border_units"), measure(alone.share, "border_units"));
+  EXPECT_NEAR((measure(alone.share, "border_area_m2") - measure(beside.share, "border_area_m2")) / square_inch_m2,
+              240 * 0.5, 1e-6);
+}
+
 TEST(Area, BorderEndsSquareWhereSomethingCutsTheOutline) {
   // 240 x 144 in less a 40 in square in one corner: legs of 200, 144, 240 and 104 in, 8 deep, three corners counted
   // once.
