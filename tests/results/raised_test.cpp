@@ -38,6 +38,13 @@ TEST(Raised, kerbsWithoutWeepsShutTheWaterIn) {
 
 TEST(Raised, fullSizeUnitsDoNotLayHerringboneWithAJoint) {
   plan::Job job = demo::job("pool-terrace-b");
+  auto catalogue = std::make_shared<catalogue::Catalogue>(*job.catalogue);
+  catalogue::Item full = *catalogue->item("unit-4x8-60");
+  full.id = "unit-8x4-full-60";
+  full.length = units::Length::inches(8);
+  full.width = units::Length::inches(4);
+  catalogue->items[full.id] = std::make_shared<const catalogue::Item>(full);
+  job.catalogue = catalogue;
   const auto other = changed(job, "A1", [](plan::Element& element) {
     std::get<plan::PavedArea>(element.kind).laying->units["unit"] = "unit-8x4-full-60";
   });
@@ -65,8 +72,8 @@ TEST(Raised, anOverlapIsSaidWithItsArea) {
 }
 
 TEST(Raised, aJobWithoutAPoolHasNoPoolPoints) {
-  EXPECT_TRUE(any_hold_point(demo::compute(demo::job("pool-terrace-a")), "bonding"));
-  EXPECT_FALSE(any_hold_point(demo::compute(demo::job("bakery-court")), "bonding"));
+  EXPECT_TRUE(any_hold_point(demo::compute(demo::job("pool-terrace-a")), "Bonding"));
+  EXPECT_FALSE(any_hold_point(demo::compute(demo::job("bakery-court")), "Bonding"));
 }
 
 TEST(Raised, aLineWithoutAPriceKeepsTheTotalOpen) {
