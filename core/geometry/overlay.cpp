@@ -96,17 +96,18 @@ problem::Result<Part> by_halves(const Table& table, std::size_t first, std::size
   if (!a) return a;
   auto b = by_halves(table, middle, last);
   if (!b) return b;
-  const Point place = overlap(a->box, b->box)
-                          ? Point{std::max(a->box.low.x, b->box.low.x), std::max(a->box.low.y, b->box.low.y)}
-                          : a->box.low;
+  const Point place{std::max(a->box.low.x, b->box.low.x), std::max(a->box.low.y, b->box.low.y)};
+  if (!overlap(a->box, b->box)) {
+    // Nothing to unite: side by side in one geometry.
+    std::vector<geos::Patch> all = geos::patches(*a->geometry, table.origin);
+    for (geos::Patch& patch : geos::patches(*b->geometry, table.origin)) all.push_back(std::move(patch));
+    return Part{geos::multipolygon(all, table.origin), joined(a->box, b->box)};
+  }
   auto both = together(a->geometry, b->geometry, place);
   if (!both) return std::unexpected(both.error());
-  double shared = 0;
-  if (overlap(a->box, b->box)) {
-    auto meeting = common(a->geometry, b->geometry, place);
-    if (!meeting) return std::unexpected(meeting.error());
-    shared = geos::area(**meeting);
-  }
+  auto meeting = common(a->geometry, b->geometry, place);
+  if (!meeting) return std::unexpected(meeting.error());
+  const double shared = geos::area(**meeting);
   const double edge = geos::length(*a->geometry) + geos::length(*b->geometry);
   if (!agree(geos::area(*a->geometry) + geos::area(*b->geometry), geos::area(**both) + shared, edge)) {
     return disagree(place);

@@ -228,7 +228,7 @@ Share joint_fill(const plan::Job& job, const paving::LaidArea& area, double gaps
   }
   if (what.joint_fill.empty()) {
     const double volume = share.measures.get("joint_fill_m3").value_or(0);
-    if (volume > 1e-6) {
+    if (volume >= 5e-5) {  // under 0.05 l there is no joint that anybody fills
       share.problems.push_back(fault(
           "joint-fill-missing", "no joint fill is chosen for " + units::show_number(volume * 1000, 1) + " l of joints",
           "choose a filler", id));

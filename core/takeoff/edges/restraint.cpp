@@ -65,9 +65,10 @@ bool stands_on_open_stone(const plan::Job& job, const plan::Site& site, const pl
 
 void add_spikes(const plan::Job& job, const std::vector<geometry::Path>& paths, const Edging& wanted_edging,
                 const plan::ElementId& of, Share& share) {
-  const plan::Spikes& chosen = *wanted_edging.spikes;
+  plan::Spikes chosen = *wanted_edging.spikes;
+  if (chosen.on_curves == units::Length()) chosen.on_curves = chosen.spacing;  // none given: the same all along
   if (!wanted(job, chosen.item, "the spikes", of, share)) return;
-  if (chosen.spacing <= units::Length() || chosen.on_curves <= units::Length()) {
+  if (chosen.spacing <= units::Length() || chosen.on_curves < units::Length()) {
     share.problems.push_back(fault("spike-spacing", "the spacing of the spikes is not above 0", "enter a spacing", of));
     return;
   }

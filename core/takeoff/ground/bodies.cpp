@@ -109,6 +109,7 @@ struct Maker {
   const plan::Site& site;
   const Solids& solids;
   Bodies made;
+  int groups = 0;
 
   void of_group(const catalogue::BuildUp& build_up, const Group& group) {
     std::vector<Region> nets;
@@ -116,12 +117,14 @@ struct Maker {
     auto net = geometry::unite(nets);
     if (!net) return fail(net.error(), group);
     double top = 0;
+    ++groups;
     for (const catalogue::Layer& layer : build_up.layers) {
       if (layer.role == "unit") {
         top += unit_height(*group.front(), build_up);
         continue;
       }
       Body body;
+      body.group = groups;
       for (const plan::Ground* ground : group) body.of.push_back(ground->element->id);
       body.build_up = build_up.id;
       body.layer = layer;
@@ -130,7 +133,8 @@ struct Maker {
       body.thickness = layer.thickness ? layer.thickness->metres().si() : 0;
       const catalogue::Item* item = job.catalogue->item(layer.item);
       body.open = item && catalogue::open_graded(*item);
-      auto footprint = reach(*net, layer, group);
+      // Fabric lies under the base and is measured by its footprint (fabric.cpp).
+      auto footprint = layer.role == "fabric" ? problem::Result<Region>(*net) : reach(*net, layer, group);
       if (!footprint) return fail(footprint.error(), group);
       body.footprint = std::move(*footprint);
       top += body.thickness;
@@ -208,7 +212,7 @@ void share_ground(Bodies& all) {
     std::vector<Region> firsts;
     for (const std::uint32_t j : index.touching(boxes[i])) {
       const Body& other = before[j];
-      if (other.of != before[i].of && reaches(other) && goes_before(other, j, before[i], i))
+      if (other.group != before[i].group && reaches(other) && goes_before(other, j, before[i], i))
         firsts.push_back(other.footprint);
     }
     if (firsts.empty()) continue;
@@ -225,7 +229,7 @@ void share_ground(Bodies& all) {
 
 Bodies bodies(const plan::Job& job, const plan::Site& site) {
   const Solids solids(site);
-  Maker maker{job, site, solids, {}};
+  Maker maker{job, site, solids, {}, 0};
   // Areas of one build-up whose units are as high as each other are as deep as each other.
   std::vector<std::pair<plan::Id, std::map<double, Group>>> in_use;
   for (const auto& ground : site.grounds) {

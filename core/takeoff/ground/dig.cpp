@@ -18,7 +18,7 @@ std::vector<const Body*> lowest(const Bodies& bodies) {
   for (const Body& body : bodies.bodies) {
     if (body.thickness <= 0 || body.layer.role == "fabric") continue;
     const bool something_below = std::ranges::any_of(bodies.bodies, [&body](const Body& other) {
-      return other.of == body.of && other.build_up == body.build_up && other.thickness > 0 && other.top > body.top;
+      return other.group == body.group && other.thickness > 0 && other.top > body.top;
     });
     if (!something_below) found.push_back(&body);
   }
@@ -69,7 +69,7 @@ struct Maker {
     all.erase(std::unique(all.begin(), all.end()), all.end());
     const Working volume = Working::sum(bank).named("bank volume");
     const Working loose =
-        Working::product({volume, term("1 + swell of " + soil.name, 1 + soil.swell, units::piece, "soil/swell")})
+        Working::product({volume, term("loose for bank, " + soil.name, 1 + soil.swell, units::piece, "soil/swell")})
             .named("loose volume");
     const Working weight =
         Working::product({volume, term("bank density", soil.bank_density_kg_m3, units::kilogram_per_cubic_metre,

@@ -1,14 +1,14 @@
 #include <algorithm>
 #include <cmath>
+#include <optional>
+#include <utility>
 
-#include "geometry/overlay.h"
-#include "geometry/validity.h"
+#include "geometry/flatten.h"
 #include "takeoff/ground/fabric.h"
 #include "takeoff/ground/ground.h"
 
 namespace takeoff::ground {
 
-using geometry::Box;
 using geometry::Point;
 using geometry::Region;
 using units::Length;
@@ -21,46 +21,84 @@ int strips(Length across, Length roll, Length lap) {
 
 namespace {
 
-// A rectangle of the plan as a region.
-Region rectangle(const Box& box) {
-  const auto made = geometry::region({{box.low, 0, {}},
-                                      {{box.high.x, box.low.y}, 0, {}},
-                                      {box.high, 0, {}},
-                                      {{box.low.x, box.high.y}, 0, {}}});
-  return made ? *made : Region{};
-}
-
-// The strips one way: how long each is, from the footprint under it.
+// The strips one way: how long each is.
 struct Laid {
   std::vector<Length> lengths;
   Length total;
 };
 
-Laid lay(const Region& footprint, Length roll, Length lap, Length turn_up, bool along_x) {
-  const Box box = footprint.bounds();
-  const Length low = (along_x ? box.low.y : box.low.x) - turn_up;
-  const Length high = (along_x ? box.high.y : box.high.x) + turn_up;
+// One connected piece of ground, as its corners.
+using Corners = std::vector<Point>;
+
+Length across(Point point, bool along_x) { return along_x ? point.y : point.x; }
+Length along(Point point, bool along_x) { return along_x ? point.x : point.y; }
+
+struct Span {
+  Length low;
+  Length high;
+};
+Span span_of(const Corners& corners, Length (*side)(Point, bool), bool along_x) {
+  Span span{side(corners.front(), along_x), side(corners.front(), along_x)};
+  for (const Point point : corners)
+    span = {std::min(span.low, side(point, along_x)), std::max(span.high, side(point, along_x))};
+  return span;
+}
+
+// How far the ground reaches along the strips between two lines across them; nothing where it does not lie there.
+std::optional<Span> under(const Corners& corners, Length from, Length to, bool along_x) {
+  std::optional<Span> found;
+  const auto meet = [&found](double at) {
+    const Length place = Length::of_steps(std::llround(at));
+    found = found ? Span{std::min(found->low, place), std::max(found->high, place)} : Span{place, place};
+  };
+  for (std::size_t i = 0; i < corners.size(); ++i) {
+    const Point a = corners[i], b = corners[(i + 1) % corners.size()];
+    const auto a_across = static_cast<double>(across(a, along_x).steps()), b_across = static_cast<double>(across(b, along_x).steps());
+    const auto a_along = static_cast<double>(along(a, along_x).steps()), b_along = static_cast<double>(along(b, along_x).steps());
+    if (across(a, along_x) >= from && across(a, along_x) <= to) meet(a_along);
+    for (const Length line : {from, to}) {
+      const auto at = static_cast<double>(line.steps());
+      if ((a_across < at) != (b_across < at)) meet(a_along + (b_along - a_along) * (at - a_across) / (b_across - a_across));
+    }
+  }
+  return found;
+}
+
+// Strips over one piece of ground, beginning at its low or its high side, with what stands up beside it.
+Laid lay(const Corners& corners, Length roll, Length lap, Length turn_up, bool along_x, bool from_low) {
+  const Span whole = span_of(corners, across, along_x);
+  const Length low = whole.low - turn_up, high = whole.high + turn_up;
   Laid laid;
   const int count = strips(high - low, roll, lap);
   for (int i = 0; i < count; ++i) {
-    const Length from = low + (roll - lap) * i;
-    const Length to = from + roll;
-    const Box under = along_x ? Box{{box.low.x, from}, {box.high.x, to}} : Box{{from, box.low.y}, {to, box.high.y}};
-    const auto part = geometry::meet(footprint, rectangle(under));
-    Length length = turn_up + turn_up;
-    if (part && !part->empty()) {
-      const Box reach = part->bounds();
-      length += along_x ? reach.high.x - reach.low.x : reach.high.y - reach.low.y;
-    } else if (turn_up == Length()) {
-      continue;
-    } else {
-      // A strip that only stands up beside the footprint is as long as its neighbour.
-      length = laid.lengths.empty() ? high - low : laid.lengths.back();
-    }
+    const Length from = from_low ? low + (roll - lap) * i : high - (roll - lap) * i - roll;
+    // A strip that only stands up beside the ground is as long as the ground's own edge there.
+    const Length nearest = std::clamp(from, whole.low, whole.high), furthest = std::clamp(from + roll, whole.low, whole.high);
+    const auto reach = under(corners, nearest, furthest, along_x);
+    const Length length = turn_up * 2 + (reach ? reach->high - reach->low : Length());
     laid.lengths.push_back(length);
     laid.total += length;
   }
   return laid;
+}
+
+// Both ways and from either side, the least of the four; of equals the first.
+Laid best(const Corners& corners, Length roll, Length lap, Length turn_up) {
+  Laid found = lay(corners, roll, lap, turn_up, true, true);
+  for (const auto& [along_x, from_low] : {std::pair{true, false}, {false, true}, {false, false}})
+    if (Laid other = lay(corners, roll, lap, turn_up, along_x, from_low); other.total < found.total) found = std::move(other);
+  return found;
+}
+
+// Every connected piece of ground has strips of its own.
+Laid laid_under(const Region& footprint, Length roll, Length lap, Length turn_up) {
+  Laid all;
+  for (const geometry::Polygon& polygon : footprint.polygons()) {
+    const Laid one = best(geometry::flatten(polygon.outer.edges()), roll, lap, turn_up);
+    all.lengths.insert(all.lengths.end(), one.lengths.begin(), one.lengths.end());
+    all.total += one.total;
+  }
+  return all;
 }
 
 // A layer says in its notes that it is for soft ground alone.
@@ -90,15 +128,15 @@ Share fabric(const plan::Job& job, const plan::Site&, const Bodies& bodies) {
     }
     const Body* base = nullptr;  // the layer that lies on the fabric
     for (const Body& other : bodies.bodies)
-      if (other.of == body.of && other.build_up == body.build_up && other.thickness > 0) base = &other;
+      if (other.group == body.group && other.thickness > 0) base = &other;
     if (!base) continue;
     const Length lap = job.catalogue->length_limit("fabric-overlap-" + job.choices.cbr, Length::inches(12));
     // Open-graded stone is wrapped: up its sides by its own depth and 12 in over (common practice).
     const Length turn_up =
         base->open ? Length::nearest(units::Metres(base->thickness)) + body.layer.past_edge : Length();
-    const Laid one = lay(base->footprint, *item->width, lap, turn_up, true);
-    const Laid two = lay(base->footprint, *item->width, lap, turn_up, false);
-    const Laid& laid = two.total < one.total ? two : one;
+    // Under dense stone it reaches past the edge as its layer says.
+    const Length past = base->open ? Length() : std::max(Length(), body.layer.past_edge - base->layer.past_edge);
+    const Laid laid = laid_under(base->footprint, *item->width, lap, turn_up > Length() ? turn_up : past);
     std::vector<Working> parts;
     for (std::size_t i = 0; i < laid.lengths.size(); ++i)
       parts.push_back(term("strip " + std::to_string(i + 1), laid.lengths[i].metres().si(), units::metre,

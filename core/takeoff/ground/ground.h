@@ -12,6 +12,7 @@ namespace takeoff::ground {
 
 // One connected body of one layer of one build-up.
 struct Body {
+  int group = 0;  // bodies of one group lie over each other: the layers of one build-up under the same areas
   std::vector<plan::ElementId> of;
   plan::Id build_up;
   catalogue::Layer layer;

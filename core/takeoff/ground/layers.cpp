@@ -156,7 +156,7 @@ struct Maker {
 };
 
 bool lies_on(const Body& upper, const Body& lower) {
-  return upper.of == lower.of && upper.build_up == lower.build_up && lower.thickness > 0 && upper.thickness > 0 &&
+  return upper.group == lower.group && lower.thickness > 0 && upper.thickness > 0 &&
          std::abs(upper.top + upper.thickness - lower.top) < 1e-9;
 }
 
