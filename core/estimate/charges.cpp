@@ -3,7 +3,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "estimate/deliveries.h"
 #include "estimate/price.h"
+#include "estimate/short_load.h"
 #include "estimate/words.h"
 
 namespace estimate {
@@ -32,24 +34,6 @@ OrderLine charge(takeoff::Stage stage, plan::Id item, std::string description, c
   const double quantity = count.amount().value;
   return {stage, std::move(item), std::move(description), {}, quantity, "piece", quantity, unit, {}, {}, false,
           false, false,           std::move(count),       {}};
-}
-
-std::vector<OrderLine> deliveries(const plan::Job& job, const std::vector<Ordered>& all) {
-  std::vector<OrderLine> lines;
-  for (const auto& [id, supplier] : job.catalogue->suppliers) {
-    if (supplier.delivery <= units::Money()) continue;
-    const Ordered* first = nullptr;
-    for (const Ordered& one : all)
-      if (one.item->supplier == id && (!first || one.line->stage < first->line->stage)) first = &one;
-    if (!first) continue;
-    const std::string name = supplier.name.en.empty() ? id : supplier.name.en;
-    OrderLine line = charge(first->line->stage, "delivery:" + id, "Delivery, " + name, "drop",
-                            term("drop", 1, units::piece, id + "/delivery"));
-    line.unit_price = line.amount = supplier.delivery;
-    line.sentence = "1 drop by " + name + ", all that it sends together; each further drop is charged again";
-    lines.push_back(std::move(line));
-  }
-  return lines;
 }
 
 const Item* of_kind(const plan::Job& job, const std::string& kind, const plan::Id* supplier) {
@@ -104,7 +88,8 @@ double pallets(const Item& item, double order_quantity) {
 
 std::vector<OrderLine> charges(const plan::Job& job, const std::vector<OrderLine>& material) {
   const std::vector<Ordered> all = ordered(job, material);
-  std::vector<OrderLine> lines = deliveries(job, all);
+  std::vector<OrderLine> lines = deliveries(job, material);
+  for (OrderLine& line : short_loads(job, material)) lines.push_back(std::move(line));
   for (OrderLine& line : pallet_lines(job, all)) lines.push_back(std::move(line));
   return lines;
 }

@@ -8,8 +8,8 @@
 namespace estimate {
 
 // After the material lines they belong to:
-// - for each supplier with a delivery charge of whom something is bought, one drop, item "delivery:" and his id, in the
-//   stage where he is first needed;
+// - the deliveries, a line for each supplier;
+// - the short loads of ready-mix, a line for each order;
 // - for the pallets that stand under what the deposit's supplier sends (whole ones for each line), the deposit as a
 // charge
 //   and as a credit, both in the stage where the first is used. Items: of kind deposit, and of kind credit if there is

@@ -9,6 +9,8 @@
 #include "estimate/mixed_packs.h"
 #include "estimate/packs.h"
 #include "estimate/price.h"
+#include "estimate/set_ups.h"
+#include "estimate/short_load.h"
 #include "estimate/totals.h"
 #include "estimate/words.h"
 
@@ -30,6 +32,7 @@ struct Group {
   std::vector<Part> parts;
   std::vector<plan::ElementId> of;
   bool approximate = false;
+  std::string note;  // after the sentence of its order line
 };
 
 std::vector<Group> grouped(const takeoff::Takeoff& takeoff, const std::vector<bool>& taken) {
@@ -42,13 +45,30 @@ std::vector<Group> grouped(const takeoff::Takeoff& takeoff, const std::vector<bo
       return group.stage == line.stage && group.item == line.item && group.unit == unit;
     });
     if (known == groups.end())
-      known = groups.insert(groups.end(), Group{i, line.stage, line.item, unit, {}, {}, false});
+      known = groups.insert(groups.end(), Group{i, line.stage, line.item, unit, {}, {}, false, {}});
     known->parts.push_back({line.working, line.allowance});
     known->approximate = known->approximate || line.approximate;
     for (const plan::ElementId& id : line.of)
       if (std::ranges::find(known->of, id) == known->of.end()) known->of.push_back(id);
   }
   return groups;
+}
+
+// Single pieces beside mixed packs are bought with the others of their item and stage.
+void add_singles(const MixedOrder& order, std::vector<Group>& groups) {
+  for (const Single& single : order.singles) {
+    auto known = std::ranges::find_if(groups, [&](const Group& group) {
+      return group.stage == order.stage && group.item == single.item && group.unit == units::piece;
+    });
+    if (known == groups.end())
+      known = groups.insert(groups.end(),
+                            Group{order.from.front(), order.stage, single.item, units::piece, {}, {}, false, {}});
+    known->parts.push_back(single.part);
+    known->approximate = known->approximate || order.approximate;
+    known->note += single.note;
+    for (const plan::ElementId& id : order.of)
+      if (std::ranges::find(known->of, id) == known->of.end()) known->of.push_back(id);
+  }
 }
 
 double attic_share(const plan::Job& job, const Item& item) {
@@ -73,7 +93,9 @@ void say_no_price(const OrderLine& line, const Item& item, std::vector<Problem>&
        {}});
 }
 
-void mark(OrderLine& line) {
+void mark(const plan::Job& job, OrderLine& line) {
+  if (const Item* item = job.catalogue->item(line.item))
+    line.sentence += price_basis(*item, job.heading.decimals, job.heading.currency);
   if (line.by_others) line.sentence += "; supplied by others, priced at 0";
   if (line.allowance) line.sentence += "; an allowance, not a measured number";
 }
@@ -119,13 +141,18 @@ OrderLine order_line(const plan::Job& job, const Group& group, std::vector<Probl
   line.working = bought->working;
   line.order_quantity = bought->quantity();
   line.order_unit = item->unit;
-  line.sentence = bought->sentence;
+  line.sentence =
+      item->unit == "ton" && job.heading.units == units::System::metric ? with_short_tons(bought->sentence)
+                                                                        : bought->sentence;
+  line.sentence += group.note;
   const Cost money = cost(*item, line.order_quantity);
   line.unit_price = money.unit_price;
   line.amount = money.amount;
   line.by_others = money.by_others;
+  line.exact_coins = money.coins;
+  line.sentence += cheaper_in_bags(job, line, group.parts);
   if (!line.amount) say_no_price(line, *item, problems);
-  mark(line);
+  mark(job, line);
   return line;
 }
 
@@ -134,14 +161,18 @@ OrderLine order_line(const plan::Job& job, const Group& group, std::vector<Probl
 std::vector<OrderLine> material(const plan::Job& job, const takeoff::Takeoff& takeoff, std::vector<Problem>& problems) {
   std::vector<std::pair<std::size_t, OrderLine>> placed;
   std::vector<bool> taken(takeoff.lines.size(), false);
-  for (MixedOrder& order : mixed_packs(job, takeoff, problems)) {
+  std::vector<MixedOrder> orders = mixed_packs(job, takeoff, problems);
+  for (MixedOrder& order : orders) {
     for (const std::size_t number : order.from) taken[number] = true;
-    if (const Item* pack = job.catalogue->item(order.line.item); pack && !order.line.amount)
-      say_no_price(order.line, *pack, problems);
-    mark(order.line);
-    placed.emplace_back(order.from.front(), std::move(order.line));
+    if (!order.line) continue;
+    if (const Item* pack = job.catalogue->item(order.line->item); pack && !order.line->amount)
+      say_no_price(*order.line, *pack, problems);
+    mark(job, *order.line);
+    placed.emplace_back(order.from.front(), *std::move(order.line));
   }
-  for (const Group& group : grouped(takeoff, taken)) placed.emplace_back(group.first, order_line(job, group, problems));
+  std::vector<Group> groups = grouped(takeoff, taken);
+  for (const MixedOrder& order : orders) add_singles(order, groups);
+  for (const Group& group : groups) placed.emplace_back(group.first, order_line(job, group, problems));
   std::ranges::stable_sort(placed, {}, &std::pair<std::size_t, OrderLine>::first);
   std::vector<OrderLine> lines;
   for (auto& [number, line] : placed) lines.push_back(std::move(line));
@@ -149,9 +180,9 @@ std::vector<OrderLine> material(const plan::Job& job, const takeoff::Takeoff& ta
 }
 
 // Hire is by the day and by what the yard asks at least; no hours of a rate say it.
-void name_machines(const plan::Job& job, const takeoff::Takeoff& takeoff, std::vector<Problem>& problems) {
+void name_machines(const plan::Job& job, const std::vector<takeoff::Task>& tasks, std::vector<Problem>& problems) {
   std::set<plan::Id> machines;
-  for (const takeoff::Task& task : takeoff.tasks)
+  for (const takeoff::Task& task : tasks)
     if (const catalogue::Rate* rate = job.catalogue->rate(task.rate); rate && !rate->machine.empty())
       machines.insert(rate->machine);
   if (machines.empty()) return;
@@ -169,14 +200,16 @@ void name_machines(const plan::Job& job, const takeoff::Takeoff& takeoff, std::v
 Estimate estimate(const plan::Job& job, const takeoff::Takeoff& takeoff) {
   Estimate made;
   made.lines = material(job, takeoff, made.problems);
+  std::vector<takeoff::Task> tasks = takeoff.tasks;
+  for (takeoff::Task& task : set_ups(job, takeoff, made.lines)) tasks.push_back(std::move(task));
   for (OrderLine& line : charges(job, made.lines)) {
     if (const Item* item = job.catalogue->item(line.item); item && !line.amount)
       say_no_price(line, *item, made.problems);
     made.lines.push_back(std::move(line));
   }
-  for (OrderLine& line : labour(job, takeoff, made.problems)) made.lines.push_back(std::move(line));
+  for (OrderLine& line : labour(job, tasks, made.problems)) made.lines.push_back(std::move(line));
   std::ranges::stable_sort(made.lines, {}, [](const OrderLine& line) { return std::pair(line.stage, line.work); });
-  name_machines(job, takeoff, made.problems);
+  name_machines(job, tasks, made.problems);
   add_up(made);
   const auto grave = [](const Problem& said) { return said.severity == Severity::problem; };
   made.final = std::ranges::all_of(made.lines, [](const OrderLine& line) { return line.amount.has_value(); }) &&

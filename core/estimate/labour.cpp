@@ -119,11 +119,25 @@ std::optional<double> coins_per_hour(const plan::Job& job, const Rate& rate, con
   return whole && heads > 0 ? std::optional(coins / heads) : std::nullopt;
 }
 
+// "1 Unit layer + 1/2 Labourer"; as it is written where it can't be read.
+std::string in_names(const plan::Job& job, const Rate& rate) {
+  const auto crew = read_crew(rate.crew);
+  if (!crew) return rate.crew;
+  std::vector<std::string> names;
+  for (const Hands& hands : *crew)
+    names.push_back((hands.heads == 0.5 ? "1/2" : in_words(hands.heads)) + " " + name_of(*job.catalogue, hands.item));
+  return joined(names, " + ");
+}
+
+// Days are those of the people whom the rate names: others of the firm do other work meanwhile.
 std::string in_a_sentence(const plan::Job& job, const Rate& rate, double hours) {
-  std::string text = counted(hours, "hour") + (rate.crew.empty() ? "" : " by " + rate.crew);
-  const double days = crew_days(hours, job.choices.crew, job.choices.day_hours);
+  std::string text = counted(hours, "hour") + (rate.crew.empty() ? "" : " by " + in_names(job, rate));
+  double heads = 0;
+  if (const auto crew = read_crew(rate.crew))
+    for (const Hands& hands : *crew) heads += hands.heads;
+  const double days = crew_days(hours, heads, job.choices.day_hours);
   if (days > 0)
-    text += ": " + counted(days, "day") + " for a crew of " + in_words(job.choices.crew) + " at " +
+    text += ": " + counted(days, "day") + " for a crew of " + in_words(heads) + " at " +
             in_words(job.choices.day_hours) + " hours a day";
   if (!rate.source.empty()) text += "; rate: " + rate.source;
   return text;
@@ -156,6 +170,7 @@ OrderLine line_of(const plan::Job& job, const Work& work, Working hours, std::ve
   }
   if (const auto coins = coins_per_hour(job, rate, *crew, of, problems)) {
     line.unit_price = money_of(*coins);
+    line.exact_coins = *coins;
     line.amount = money_of(*coins * line.quantity);
   }
   return line;
@@ -201,9 +216,10 @@ double crew_days(double hours, double people, double day_hours) {
   return people > 0 && day_hours > 0 ? hours / (people * day_hours) : 0;
 }
 
-std::vector<OrderLine> labour(const plan::Job& job, const takeoff::Takeoff& takeoff, std::vector<Problem>& problems) {
+std::vector<OrderLine> labour(const plan::Job& job, const std::vector<takeoff::Task>& tasks,
+                              std::vector<Problem>& problems) {
   std::vector<Work> all;
-  for (const takeoff::Task& task : takeoff.tasks) {
+  for (const takeoff::Task& task : tasks) {
     const Rate* rate = job.catalogue->rate(task.rate);
     if (!fits(task, rate, problems)) continue;
     auto known =

@@ -4,7 +4,6 @@
 #include <cmath>
 #include <set>
 
-#include "estimate/packs.h"
 #include "estimate/price.h"
 #include "estimate/words.h"
 
@@ -95,8 +94,8 @@ struct Draw {
     parts[line.item].push_back({line.working, line.allowance});
     order.from.push_back(number);
     for (const plan::ElementId& id : line.of)
-      if (std::ranges::find(order.line.of, id) == order.line.of.end()) order.line.of.push_back(id);
-    order.line.allowance = order.line.allowance || line.approximate;
+      if (std::ranges::find(order.of, id) == order.of.end()) order.of.push_back(id);
+    order.approximate = order.approximate || line.approximate;
   }
 };
 
@@ -128,7 +127,8 @@ std::vector<SizeNeed> to_choose(const plan::Job& job, const std::vector<Size>& s
   for (const Size& size : sizes) {
     SizeNeed need{size.needed.amount().value, size.content->pieces, {}, 1};
     if (const Item* own = job.catalogue->item(size.content->item)) {
-      need.single_coins = coins_of_one(*own);
+      // What others supply costs nothing here, and would always win.
+      if (own->price && !own->price->by_others) need.single_coins = coins_of_one(*own);
       need.single_lot = lot(*own).size;
     }
     all.push_back(need);
@@ -136,58 +136,121 @@ std::vector<SizeNeed> to_choose(const plan::Job& job, const std::vector<Size>& s
   return all;
 }
 
-Working packs_working(const Draw& draw, const std::vector<Size>& sizes) {
+// What of a size the packs don't bring.
+double beside(const SizeNeed& size, int packs) {
+  return std::max(0.0, size.needed - static_cast<double>(packs) * size.in_pack);
+}
+
+Working packs_working(const Draw& draw, const std::vector<Size>& sizes, const std::vector<SizeNeed>& choose,
+                      int packs) {
   std::vector<Working> ways;
-  for (const Size& size : sizes)
-    ways.push_back(Working::up(Working::quotient(size.needed, term("in one pack", size.content->pieces, units::piece,
-                                                                   draw.pack.id + "/" + size.content->item))));
+  for (std::size_t i = 0; i < sizes.size(); ++i) {
+    Working out_of_packs = sizes[i].needed;
+    if (const double singly = beside(choose[i], packs); singly > 0)
+      out_of_packs =
+          Working::difference(std::move(out_of_packs), term("of them singly for least price", singly, units::piece));
+    ways.push_back(Working::up(
+        Working::quotient(std::move(out_of_packs), term("in one pack", sizes[i].content->pieces, units::piece,
+                                                        draw.pack.id + "/" + sizes[i].content->item))));
+  }
   return ways.size() == 1 ? ways.front() : Working::greatest(std::move(ways));
 }
 
-std::string cheaper_in_words(const plan::Job& job, const std::vector<Size>& sizes, const Mix& alone, const Mix& best) {
-  const auto saved = money_of(alone.coins - best.coins);
-  if (!saved || *saved <= units::Money()) return "";
-  std::vector<std::string> buys;
-  if (best.packs > 0) buys.push_back(counted(best.packs, "pack"));
+// The sizes that are used up before any other.
+std::string first_out(const plan::Job& job, const std::vector<Size>& sizes, const std::vector<SizeNeed>& choose) {
+  double most = 0;
+  for (const SizeNeed& size : choose) most = std::max(most, size.needed / size.in_pack);
+  std::vector<std::string> names;
   for (std::size_t i = 0; i < sizes.size(); ++i)
-    if (best.singles[i] > 0)
-      buys.push_back(in_words(best.singles[i]) + " of " + name_of(*job.catalogue, sizes[i].content->item));
-  return ". Cheaper by " + units::write_money(*saved, job.heading.decimals) + " " + job.heading.currency + ": " +
-         joined(buys, " and ");
+    if (choose[i].needed / choose[i].in_pack >= most - 1e-9)
+      names.push_back(name_of(*job.catalogue, sizes[i].content->item));
+  return joined(names, " and ") + (names.size() == 1 ? " runs" : " run") + " out first";
+}
+
+std::string money_in_words(const plan::Job& job, double coins) {
+  const auto money = money_of(coins);
+  return money ? units::write_money(*money, job.heading.decimals) + " " + job.heading.currency : "no price";
+}
+
+// "whole packs alone would be 10 for 5049.00 USD, because the 9x9 runs out first"
+std::string packs_alone_in_words(const plan::Job& job, const std::vector<Size>& sizes,
+                                 const std::vector<SizeNeed>& choose, const Mix& alone) {
+  return "whole packs alone would be " + in_words(alone.packs) + " for " + money_in_words(job, alone.coins) +
+         ", because " + first_out(job, sizes, choose);
 }
 
 std::string in_a_sentence(const plan::Job& job, const std::vector<Size>& sizes, const std::vector<SizeNeed>& choose,
-                          const Mix& alone) {
-  std::vector<std::string> decide, left;
+                          const Mix& mix, const Mix& alone) {
+  std::vector<std::string> singly, left;
   for (std::size_t i = 0; i < sizes.size(); ++i) {
-    const std::string name = name_of(*job.catalogue, sizes[i].content->item);
-    if (packs_for(choose[i]) == alone.packs) decide.push_back(name);
-    left.push_back(in_words(alone.left[i]) + " of " + name + " (" + in_words(choose[i].needed) + " needed)");
+    const std::string of = " of " + name_of(*job.catalogue, sizes[i].content->item) + " (" +
+                           in_words(choose[i].needed) + " needed)";
+    if (const double single = beside(choose[i], mix.packs); single > 0)
+      singly.push_back(in_words(single) + of);
+    else
+      left.push_back(in_words(mix.left[i]) + of);
   }
-  return counted(alone.packs, "pack") + ", because " + joined(decide, " and ") +
-         (decide.size() == 1 ? " runs" : " run") + " out first; left over are " + joined(left, "; ");
+  std::string text = counted(mix.packs, "pack");
+  if (singly.empty())
+    text += ", because " + first_out(job, sizes, choose);
+  else
+    text += " and single pieces cost least, " + money_in_words(job, mix.coins) + "; " +
+            packs_alone_in_words(job, sizes, choose, alone) + "; bought singly are " + joined(singly, ", ");
+  return text + (left.empty() ? "" : "; left over are " + joined(left, "; "));
+}
+
+OrderLine pack_line(const plan::Job& job, const Draw& draw, const std::vector<Size>& sizes,
+                    const std::vector<SizeNeed>& choose, const Mix& mix) {
+  Working working = packs_working(draw, sizes, choose, mix.packs);
+  const double packs = working.amount().value;
+  double net = 0;
+  for (std::size_t i = 0; i < sizes.size(); ++i)
+    net += std::min(sizes[i].net, static_cast<double>(mix.packs) * choose[i].in_pack);
+  const Cost money = cost(draw.pack, packs);
+  OrderLine line{draw.order.stage,
+                 draw.pack.id,
+                 name_of(*job.catalogue, draw.pack.id),
+                 draw.order.of,
+                 net,
+                 "piece",
+                 packs,
+                 draw.pack.unit,
+                 money.unit_price,
+                 money.amount,
+                 money.by_others,
+                 false,
+                 draw.order.approximate,
+                 std::move(working),
+                 {}};
+  line.exact_coins = money.coins;
+  return line;
 }
 
 problem::Result<void> finish(const plan::Job& job, Draw& draw) {
-  OrderLine& line = draw.order.line;
-  line.item = draw.pack.id;
-  line.description = name_of(*job.catalogue, draw.pack.id);
-  line.unit = "piece";
-  line.order_unit = draw.pack.unit;
   const auto sizes = needs(job, draw);
   if (!sizes) return std::unexpected(sizes.error());
-  for (const Size& size : *sizes) line.quantity += size.net;
   const std::vector<SizeNeed> choose = to_choose(job, *sizes);
   const auto pack_coins = coins_of_one(draw.pack);
   const Mix alone = packs_alone(choose, pack_coins);
-  line.working = packs_working(draw, *sizes);
-  line.order_quantity = line.working.amount().value;
-  const Cost money = cost(draw.pack, line.order_quantity);
-  line.unit_price = money.unit_price;
-  line.amount = money.amount;
-  line.by_others = money.by_others;
-  line.sentence = in_a_sentence(job, *sizes, choose, alone);
-  if (const auto best = cheapest_mix(choose, pack_coins)) line.sentence += cheaper_in_words(job, *sizes, alone, *best);
+  const Mix mix = cheapest_mix(choose, pack_coins).value_or(alone);
+  for (std::size_t i = 0; i < sizes->size(); ++i) {
+    if (!(beside(choose[i], mix.packs) > 0)) continue;
+    const Size& size = (*sizes)[i];
+    const Working brought = Working::product(
+        {term("packs", mix.packs, units::piece, draw.pack.id),
+         term("in one pack", size.content->pieces, units::piece, draw.pack.id + "/" + size.content->item)});
+    const Working rest = mix.packs > 0 ? Working::difference(size.needed, brought) : size.needed;
+    const std::string name = name_of(*job.catalogue, draw.pack.id);
+    draw.order.singles.push_back(
+        {size.content->item,
+         {rest.named("beside " + draw.pack.id), 0.0},
+         mix.packs > 0 ? "; " + in_words(rest.amount().value) + " of them beside " + counted(mix.packs, "pack") +
+                             " of " + name
+                       : "; cheaper than any of " + name + ": " + packs_alone_in_words(job, *sizes, choose, alone)});
+  }
+  if (mix.packs == 0) return {};
+  draw.order.line = pack_line(job, draw, *sizes, choose, mix);
+  draw.order.line->sentence = in_a_sentence(job, *sizes, choose, mix, alone);
   return {};
 }
 
@@ -209,29 +272,14 @@ std::vector<MixedOrder> mixed_packs(const plan::Job& job, const takeoff::Takeoff
       if (taken[i] || !inside || line.of.empty() || !sizes.contains(line.item)) continue;
       if (line.working.amount().unit != units::piece) continue;
       taken[i] = true;
-      draws
-          .try_emplace(line.stage, Draw{*pack,
-                                        {},
-                                        {{},
-                                         OrderLine{line.stage,
-                                                   {},
-                                                   {},
-                                                   {},
-                                                   0,
-                                                   {},
-                                                   0,
-                                                   {},
-                                                   {},
-                                                   {},
-                                                   false,
-                                                   false,
-                                                   false,
-                                                   term("none", 0, units::piece),
-                                                   {}}}})
-          .first->second.add(i, line);
+      draws.try_emplace(line.stage, Draw{*pack, {}, {{}, line.stage, {}, false, {}, {}}}).first->second.add(i, line);
     }
     for (auto& [stage, draw] : draws) {
-      if (const auto made = finish(job, draw); !made) problems.push_back(made.error());
+      // Sizes that can't be counted stay with the single items, which say why.
+      if (const auto made = finish(job, draw); !made) {
+        problems.push_back(made.error());
+        continue;
+      }
       orders.push_back(std::move(draw.order));
     }
   }

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "estimate/estimate.h"
+#include "estimate/packs.h"
 
 namespace estimate {
 
@@ -31,15 +32,26 @@ Mix packs_alone(const std::vector<SizeNeed>& sizes, std::optional<double> pack_c
 // bought by itself. Nothing without a price of the pack.
 std::optional<Mix> cheapest_mix(const std::vector<SizeNeed>& sizes, std::optional<double> pack_coins);
 
+// Pieces of one size that are bought beside the packs, or in their place: breakage is in them already.
+struct Single {
+  plan::Id item;
+  Part part;
+  std::string note;  // for the sentence of the line that they are ordered with
+};
+
 // Lines that are drawn into mixed packs, and what is ordered in their place.
 struct MixedOrder {
   std::vector<std::size_t> from;  // numbers of the takeoff's lines, ascending
-  OrderLine line;
+  takeoff::Stage stage;
+  std::vector<plan::ElementId> of;
+  bool approximate = false;
+  std::optional<OrderLine> line;  // nothing: single pieces cost less than any packs
+  std::vector<Single> singles;    // to be ordered with other pieces of that item and stage, rounded once
 };
 
 // For each mixed pack of the job's catalogue: the areas laid with just the sizes that it holds, stage by stage. A
-// border or another area that uses one of the sizes alone stays with the single item. Ordered are packs alone; where
-// packs and single pieces together cost less, the sentence says so and how much less.
+// border or another area that uses one of the sizes alone stays with the single item. Ordered is what costs least
+// (cheapest_mix), packs alone where a price is missing; the sentence says what whole packs alone would be.
 std::vector<MixedOrder> mixed_packs(const plan::Job& job, const takeoff::Takeoff& takeoff,
                                     std::vector<problem::Problem>& problems);
 

@@ -42,7 +42,8 @@ std::vector<Group> by_allowance(const std::vector<Part>& parts) {
 
 std::optional<double> least_order(const Item& item) {
   if (const auto least = item.number("least_order")) return least;
-  return item.unit == "ton" ? item.number("least_order_ton") : std::nullopt;
+  if (item.unit == "ton") return item.number("least_order_ton");
+  return item.unit == "cu yd" ? item.number("least_order_cu_yd") : std::nullopt;
 }
 
 Working up_to(Working needed, const Lot& step, const std::string& unit) {
@@ -98,8 +99,9 @@ problem::Result<Working> with_allowance(const std::vector<Part>& parts, const It
     } else {
       gross.push_back(Working::product(
           {*std::move(own), group.allowance
-                                ? term("factor for the allowance", 1 + share, units::piece)
-                                : term("factor for breakage", 1 + share, units::piece, item.id + "/breakage")}));
+                                ? term("with " + percent(share) + " on top", 1 + share, units::piece)
+                                : term("with " + percent(share) + " breakage", 1 + share, units::piece,
+                                       item.id + "/breakage")}));
     }
   }
   return sum_of(std::move(gross));

@@ -18,11 +18,17 @@ std::optional<double> coins_of_one(const catalogue::Item& item) {
   return price->coins;
 }
 
+std::string price_basis(const catalogue::Item& item, int decimals, const std::string& currency) {
+  if (!item.price || item.price->by_others || item.price->unit == item.unit) return "";
+  return "; at " + units::write_money(item.price->amount, decimals) + " " + currency + " per " + item.price->unit;
+}
+
 Cost cost(const catalogue::Item& item, double quantity) {
   Cost made;
   const auto coins = coins_of_one(item);
   if (!coins) return made;
   made.unit_price = money_of(*coins);
+  made.coins = *coins;
   made.by_others = item.price->by_others && item.price->amount == units::Money();
   if (!(std::abs(*coins * quantity) <= most_coins)) return made;
   made.amount =

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 
 #include "catalogue/item.h"
 #include "units/money.h"
@@ -18,10 +19,14 @@ struct Cost {
   std::optional<units::Money> unit_price;
   std::optional<units::Money> amount;
   bool by_others = false;
+  double coins = 0;  // of one, not rounded
 };
 
 // `quantity` in item.unit.
 Cost cost(const catalogue::Item& item, double quantity);
+
+// "; at 4.95 USD per sq ft" where the price is not per item.unit; nothing where it is, or where there is none.
+std::string price_basis(const catalogue::Item& item, int decimals, const std::string& currency);
 
 // The price of one item.unit in coins, not rounded.
 std::optional<double> coins_of_one(const catalogue::Item& item);

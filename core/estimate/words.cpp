@@ -32,6 +32,16 @@ std::string name_of(const catalogue::Catalogue& catalogue, const catalogue::Id& 
   return found && !found->name.en.empty() ? found->name.en : item;
 }
 
+std::string with_short_tons(std::string text) {
+  constexpr std::string_view ton = " ton";
+  for (std::size_t at = text.find(ton); at != std::string::npos; at = text.find(ton, at + 10)) {
+    const std::size_t end = at + ton.size();
+    if (end == text.size() || text[end] == 's' || text[end] == ':' || text[end] == ' ' || text[end] == ',')
+      text.insert(at, " short");
+  }
+  return text;
+}
+
 std::string joined(const std::vector<std::string>& parts, std::string_view between) {
   std::string text;
   for (const std::string& part : parts) text += (text.empty() ? "" : std::string(between)) + part;

@@ -23,6 +23,9 @@ std::string percent(double share);
 // The English name of an item, its id where the catalogue does not know it or has no name.
 std::string name_of(const catalogue::Catalogue& catalogue, const catalogue::Id& item);
 
+// "28 tons: 27.3 needed" becomes "28 short tons: ...": where tonnes are at home, a ton of 2000 lb says so.
+std::string with_short_tons(std::string text);
+
 std::string joined(const std::vector<std::string>& parts, std::string_view between);
 
 }  // namespace estimate

@@ -1,7 +1,9 @@
 #include <algorithm>
+#include <cmath>
 
 #include "files/csv.h"
 #include "files/files.h"
+#include "files/takeoff_measures.h"
 #include "units/number.h"
 
 namespace files {
@@ -18,6 +20,14 @@ std::string money_cell(const std::optional<units::Money>& money, int decimals) {
   return money ? units::write_money(*money, decimals) : "";
 }
 
+// Where the price of one is no whole coin, up to four decimals more than a rounded one would show.
+std::string price_cell(const estimate::OrderLine& line, int decimals) {
+  if (!line.unit_price || !has_part_coins(line)) return money_cell(line.unit_price, decimals);
+  std::string text = units::show_number(line.exact_coins / std::pow(10.0, decimals), 4);
+  while (text.ends_with('0')) text.pop_back();
+  return text;
+}
+
 std::string described(const estimate::OrderLine& line) {
   return line.description + (line.by_others ? " (by others)" : "") + (line.allowance ? " (allowance)" : "");
 }
@@ -32,7 +42,7 @@ std::string takeoff_csv(const results::Results& results) {
     text +=
         csv_row({takeoff::word(line.stage), csv_text(line.item), csv_text(described(line)), csv_text(joined(line.of)),
                  units::write_number(line.quantity), csv_text(line.unit), units::write_number(line.order_quantity),
-                 csv_text(line.order_unit), money_cell(line.unit_price, decimals), money_cell(line.amount, decimals),
+                 csv_text(line.order_unit), price_cell(line, decimals), money_cell(line.amount, decimals),
                  csv_text(line.working.sentence())});
   return text;
 }

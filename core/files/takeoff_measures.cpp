@@ -10,25 +10,39 @@ namespace files {
 
 namespace {
 
-// An SI unit and what it is shown in: multiplied by `times`, to so many decimals.
+// An SI unit and what it is shown in: multiplied by `times`, to so many decimals, where the result is at least `from`.
+// Of several of one unit and system the first that fits holds; the last of them fits all.
 struct Shown {
   std::string_view si;
-  double us_per_si;
-  std::string_view us;
-  double metric_per_si;
-  std::string_view metric;
+  units::System system;
+  std::string_view unit;
+  double times;
+  double from;
   int decimals;
 };
+constexpr auto us = units::System::us, metric = units::System::metric;
 constexpr std::array shown_units{
-    Shown{"m2", 1 / units::square_metres_per_square_foot, "sq ft", 1, "m2", 1},
-    Shown{"m3", 1 / units::cubic_metres_per_cubic_yard, "cu yd", 1, "m3", 2},
-    Shown{"kg", 1 / units::kilograms_per_short_ton, "ton", 0.001, "t", 2},
-    Shown{"m", 1 / units::metres_per_foot, "ft", 1, "m", 2},
+    Shown{"m2", us, "sq ft", 1 / units::square_metres_per_square_foot, 0, 1},
+    Shown{"m3", us, "cu yd", 1 / units::cubic_metres_per_cubic_yard, 0.05, 2},
+    Shown{"m3", us, "fl oz", 1 / units::cubic_metres_per_fluid_ounce, 0, 1},
+    Shown{"kg", us, "ton", 1 / units::kilograms_per_short_ton, 0.05, 2},
+    Shown{"kg", us, "lb", 1 / units::kilograms_per_pound, 0, 1},
+    Shown{"m", us, "ft", 1 / units::metres_per_foot, 0, 2},
+    Shown{"m2", metric, "m2", 1, 0, 1},
+    Shown{"m3", metric, "m3", 1, 0.05, 2},
+    Shown{"m3", metric, "l", 1000, 0, 1},
+    Shown{"kg", metric, "t", 0.001, 0.05, 2},
+    Shown{"kg", metric, "kg", 1, 0, 1},
+    Shown{"m", metric, "m", 1, 1, 2},
+    Shown{"m", metric, "mm", 1000, 0, 1},
 };
 
-const Shown* shown(std::string_view unit) {
+// Nothing where the unit stays as it is. What is nothing at all is nothing of the large unit.
+const Shown* shown(std::string_view unit, double value, units::System system) {
   for (const Shown& known : shown_units)
-    if (known.si == unit) return &known;
+    if (known.si == unit && known.system == system &&
+        (value == 0 || std::abs(value * known.times) >= known.from - 1e-12))
+      return &known;
   return nullptr;
 }
 
@@ -42,17 +56,15 @@ std::string number(double value, int decimals) {
   return text;
 }
 
-std::string in_unit(double value, const Shown& how, units::System system) {
-  const bool us = system == units::System::us;
-  const std::string text = number(value * (us ? how.us_per_si : how.metric_per_si), how.decimals);
-  const std::string unit(us ? how.us : how.metric);
-  return text + " " + unit + (unit == "ton" && text != "1" ? "s" : "");
+std::string in_unit(double value, const Shown& how) {
+  const std::string text = number(value * how.times, how.decimals);
+  return text + " " + std::string(how.unit) + (how.unit == "ton" && text != "1" ? "s" : "");
 }
 
 }  // namespace
 
 std::string quantity_in_words(double value, std::string_view unit, units::System system) {
-  if (const Shown* how = shown(unit)) return in_unit(value, *how, system);
+  if (const Shown* how = shown(unit, value, system)) return in_unit(value, *how);
   return number(value, 2) + (unit.empty() || unit == "piece" ? "" : " " + std::string(unit));
 }
 
@@ -61,12 +73,16 @@ std::string measure_in_words(std::string_view name, double value, units::System 
   std::string of = colon == std::string_view::npos ? "" : " (" + std::string(name.substr(colon + 1)) + ")";
   std::string_view base = name.substr(0, colon);
   const std::size_t last = base.rfind('_');
-  const Shown* how = last == std::string_view::npos ? nullptr : shown(base.substr(last + 1));
+  const Shown* how = last == std::string_view::npos ? nullptr : shown(base.substr(last + 1), value, system);
   if (how) base = base.substr(0, last);
   std::string words(base);
   for (char& letter : words)
     if (letter == '_') letter = ' ';
-  return words + of + " " + (how ? in_unit(value, *how, system) : number(value, 2));
+  return words + of + " " + (how ? in_unit(value, *how) : number(value, 2));
+}
+
+bool has_part_coins(const estimate::OrderLine& line) {
+  return std::abs(line.exact_coins - std::round(line.exact_coins)) > 1e-6;
 }
 
 }  // namespace files

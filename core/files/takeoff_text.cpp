@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cmath>
 #include <map>
 
 #include "files/files.h"
@@ -30,6 +31,11 @@ struct Sheet {
     for (std::size_t at = dot == std::string::npos ? text.size() : dot; at > from + 3; at -= 3)
       text.insert(at - 3, ",");
     return text;
+  }
+  // Of one: four decimals where it is no whole coin, so that price x quantity is the amount.
+  std::string price(const OrderLine& line) const {
+    if (!line.unit_price || !has_part_coins(line)) return money(line.unit_price, "-");
+    return units::show_grouped(line.exact_coins / std::pow(10.0, job.heading.decimals), 4);
   }
   std::string money(const std::optional<units::Money>& amount, std::string_view otherwise) const {
     return amount ? money(*amount) : std::string(otherwise);
@@ -117,10 +123,10 @@ std::string elements(const Sheet& sheet) {
   return text;
 }
 
-// Columns: quantity 10, unit 8, item 44, net 20, price 11, amount 13, and a space between: 110 with the first indent.
+// Columns: quantity 10, unit 9, item 42, net 20, price 11, amount 13, and a space between: 110 with the first indent.
 std::string table_row(std::string_view quantity, std::string_view unit, std::string_view item, std::string_view net,
                       std::string_view price, std::string_view amount) {
-  return at_right(quantity, 10) + " " + at_left(unit, 8) + " " + at_left(cut(item, 43), 43) + " " + at_right(net, 20) +
+  return at_right(quantity, 10) + " " + at_left(unit, 9) + " " + at_left(cut(item, 42), 42) + " " + at_right(net, 20) +
          " " + at_right(price, 11) + " " + at_right(amount, 13) + "\n";
 }
 
@@ -134,11 +140,14 @@ std::string short_number(double value) {
 std::string order_line(const Sheet& sheet, const OrderLine& line) {
   const std::string net = line.work ? "" : quantity_in_words(line.quantity, line.unit, sheet.system);
   const std::string amount = line.by_others ? "by others" : sheet.money(line.amount, "no price");
-  std::string text = table_row(short_number(line.order_quantity), line.order_unit, line.description, net,
-                               sheet.money(line.unit_price, "-"), amount);
+  // Where tonnes are at home, a ton of 2000 lb says so.
+  const std::string unit =
+      line.order_unit == "ton" && sheet.system == units::System::metric ? "short ton" : line.order_unit;
+  std::string text = table_row(short_number(line.order_quantity), unit, line.description, net,
+                               sheet.price(line), amount);
   constexpr std::size_t indent = 20;
   const std::string before(indent, ' ');
-  if (columns_of(line.description) > 43) text += wrapped(line.description, before, indent);
+  if (columns_of(line.description) > 42) text += wrapped(line.description, before, indent);
   if (!line.sentence.empty()) text += wrapped(line.sentence, before, indent);
   const std::string of = line.of.empty() ? "" : "for " + joined(line.of) + ": ";
   return text + wrapped(of + line.working.sentence(sheet.system), before, indent);

@@ -1,6 +1,7 @@
 // The order lists of both versions of the demo job, worked out by a script apart from the program: from each net
 // quantity to what is ordered and its amount to the cent.
 #include "estimate/estimate_kit.h"
+#include "estimate/mixed_packs.h"
 #include "files/csv.h"
 #include "files/files.h"
 #include "units/number.h"
@@ -72,6 +73,14 @@ TEST(DemoOrder, EveryRowToTheCent) {
   EXPECT_EQ(tried, 93 - 5);  // 93 rows; rebar and sealant twice, the mixed packs once
 }
 
+// The demo's list orders packs alone: 563, 764 and 785 units and 3 % are 580, 787 and 809; a pack of 504.90 brings 66,
+// 88 and 88; 809 / 88 = 9.19. The program itself orders the least price of packs and single pieces (mixed_packs_test).
+TEST(DemoOrder, MixedPacksAlone) {
+  const auto pack = estimate::packs_alone({{580, 66, {}, 1}, {787, 88, {}, 1}, {809, 88, {}, 1}}, 50490);
+  EXPECT_EQ(pack.packs, 10);
+  EXPECT_EQ(pack.coins, 504900);
+}
+
 // Two rings in 20 ft bars that lap 20 in, each ring rounded up: 68.08 ft and 71.22 ft / 18.333 ft = 3.71 and 3.88,
 // so 8.
 TEST(DemoOrder, BarsRingByRing) {
@@ -81,7 +90,7 @@ TEST(DemoOrder, BarsRingByRing) {
   };
   auto wanted = line(Stage::coping, "rebar-4", takeoff::Working::sum({ring(68.08), ring(71.22)}));
   wanted.allowance = 0;
-  const auto& ordered = line_of(estimate::estimate(starter_job(), takeoff_of({wanted})), "rebar-4");
+  const auto ordered = line_of(estimate::estimate(starter_job(), takeoff_of({wanted})), "rebar-4");
   EXPECT_EQ(ordered.order_quantity, 8);
   EXPECT_EQ(coins(ordered), 12480);
 }
@@ -93,7 +102,7 @@ TEST(DemoOrder, SealantFromItsJoints) {
   auto wanted = line(Stage::joints, "seal-tube-29",
                      amount((102.14 * 12 * 0.125 + 80 * 12 * 0.0625) * cubic_inch, units::cubic_metre));
   wanted.allowance = 0.05;
-  const auto& ordered = line_of(estimate::estimate(starter_job(), takeoff_of({wanted})), "seal-tube-29");
+  const auto ordered = line_of(estimate::estimate(starter_job(), takeoff_of({wanted})), "seal-tube-29");
   EXPECT_EQ(ordered.order_quantity, 5);
   EXPECT_EQ(coins(ordered), 12250);
 }

@@ -80,6 +80,17 @@ TEST(Estimate, AProblemOfTheTakeoffKeepsTheTotalOpenAndAFlagDoesNot) {
   EXPECT_FALSE(estimate::estimate(starter_job(), taken).final);
 }
 
+// 28 short tons are said so where the job is read in metres; the order unit itself stays the catalogue's.
+TEST(Estimate, TonsOfTwoThousandPoundsAreNamedInMetricJobs) {
+  plan::Job job = starter_job();
+  const auto wanted = takeoff_of({line(Stage::base, "agg-no57", amount(25000, units::kilogram))});
+  EXPECT_TRUE(line_of(estimate::estimate(job, wanted), "agg-no57").sentence.starts_with("28 tons: 27.56 needed"));
+  job.heading.units = units::System::metric;
+  const auto made = estimate::estimate(job, wanted);
+  EXPECT_TRUE(line_of(made, "agg-no57").sentence.starts_with("28 short tons: 27.56 needed"));
+  EXPECT_EQ(line_of(made, "agg-no57").order_unit, "ton");
+}
+
 TEST(Estimate, RulesOfThumbAndSumsAreMarked) {
   auto thumb = line(Stage::joints, "joint-sand", amount(10, units::kilogram));
   thumb.approximate = true;

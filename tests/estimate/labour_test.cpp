@@ -33,8 +33,7 @@ catalogue::Rate rate(const std::string& id, const std::string& unit, double hour
 // US Navy course 14045, with the table of P-405: 160 man-hours per 1000 sq ft of 8x8x16 block; 448 sq ft take 71.68. A
 // crew of four at 8 hours: 2.24 days (derived). Priced at 36.00 an hour: 2580.48.
 TEST(Labour, NavyBlockWall) {
-  plan::Job job = job_with_rate(rate("blocks", "m2", 0.160 / square_foot, "1 lab-labourer"));
-  job.choices.crew = 4;
+  plan::Job job = job_with_rate(rate("blocks", "m2", 0.160 / square_foot, "4 lab-labourer"));
   job.choices.day_hours = 8;
   const auto made = estimate::estimate(job, takeoff_of({}, {task("blocks", 448 * square_foot, units::square_metre)}));
   const auto& line = line_of(made, "blocks");
@@ -43,6 +42,7 @@ TEST(Labour, NavyBlockWall) {
   EXPECT_TRUE(line.work);
   EXPECT_EQ(coins(line), 258048);
   EXPECT_NE(line.sentence.find("2.24 days for a crew of 4 at 8 hours a day"), std::string::npos) << line.sentence;
+  EXPECT_NE(line.sentence.find("by 4 Labourer:"), std::string::npos) << line.sentence;
   EXPECT_NEAR(made.total.hours, 71.68, 1e-9);
   EXPECT_EQ(made.total.work.coins(), 258048);
   EXPECT_TRUE(made.final);
@@ -76,6 +76,18 @@ TEST(Labour, FactorsAreNamedAndTasksOfOneRateStandTogether) {
   // 1 layer at 47.00 and half a labourer at 36.00: 65.00 / 1.5 an hour; x 6.88968 = 298.5528.
   EXPECT_EQ(coins(line), 29855);
   EXPECT_NE(line.working.sentence().find("factor for curves 1.5"), std::string::npos) << line.working.sentence();
+}
+
+// 10 h of one layer and half a labourer: 1.5 heads at 8 h are 12 h a day, 0.83 of a day, whoever else is on the job.
+TEST(Labour, DaysAreThoseOfTheRatesOwnCrew) {
+  plan::Job job = job_with_rate(rate("border", "m", 1, "1 lab-layer + 1/2 lab-labourer"));
+  job.choices.crew = 6;
+  const auto made = estimate::estimate(job, takeoff_of({}, {task("border", 10, units::metre)}));
+  EXPECT_EQ(line_of(made, "border").sentence,
+            "10 hours by 1 Unit layer + 1/2 Labourer: 0.83 days for a crew of 1.5 at 8 hours a day");
+  // 47.00 + 18.00 over 1.5 heads: 43.3333 an hour, 433.33 in all.
+  EXPECT_NEAR(line_of(made, "border").exact_coins, 6500 / 1.5, 1e-9);
+  EXPECT_EQ(coins(line_of(made, "border")), 43333);
 }
 
 TEST(Labour, TonnesAreCountedInKilograms) {

@@ -118,29 +118,66 @@ struct Demo {
 TEST(MixedPacks, TheDemosDecks) {
   const Demo demo;
   const auto made = estimate::estimate(demo.job, demo.takeoff);
-  // With 3 %: 580, 787 and 809; a pack brings 66, 88 and 88; 809 / 88 = 9.19, so 10 packs of 504.90.
-  const auto& packs = line_of(made, "pack-three-60");
-  EXPECT_EQ(packs.order_quantity, 10);
-  EXPECT_EQ(packs.order_unit, "pack");
-  EXPECT_EQ(coins(packs), 504900);
-  EXPECT_EQ(packs.quantity, 563 + 764 + 785);
-  EXPECT_EQ(packs.of, (std::vector<std::string>{"A1", "A2"}));
-  EXPECT_EQ(packs.working.amount().value, 10);
+  // With 3 %: 580, 787 and 809; a pack brings 66, 88 and 88; 809 / 88 = 9.19, so 10 packs of 504.90 alone.
   // 6 packs bring 396, 528 and 528; short are 184, 259 and 281, in layers of 40, 24 and 16: 200 at 1.275, 264 at 1.9125
   // and 288 at 2.86875 = 255.00 + 504.90 + 826.20; with 6 x 504.90 that is 4615.50, 433.50 less than 5049.00. (9 packs
   // and 32 of the large size are 4635.90, no packs at all 4620.60.)
+  const auto& packs = line_of(made, "pack-three-60");
+  EXPECT_EQ(packs.order_quantity, 6);
+  EXPECT_EQ(packs.order_unit, "pack");
+  EXPECT_EQ(coins(packs), 6 * 50490);
+  EXPECT_EQ(packs.quantity, 396 + 528 + 528);
+  EXPECT_EQ(packs.of, (std::vector<std::string>{"A1", "A2"}));
+  EXPECT_EQ(packs.working.amount().value, 6);
+  EXPECT_EQ(packs.sentence,
+            "6 packs and single pieces cost least, 4615.50 USD; whole packs alone would be 10 for 5049.00 USD, because "
+            "Interlocking unit 9x9, 60 mm runs out first; bought singly are 184 of Interlocking unit 6x6, 60 mm (580 "
+            "needed), 259 of Interlocking unit 6x9, 60 mm (787 needed), 281 of Interlocking unit 9x9, 60 mm (809 "
+            "needed); at 5.10 USD per sq ft");
+  EXPECT_EQ(line_of(made, "unit-6x6-60").order_quantity, 200);
+  EXPECT_EQ(line_of(made, "unit-9x9-60").order_quantity, 288);
+  // The walk's 400 with 3 % are 412; with the 259 beside the packs 671, 27.96 layers of 24: 28 = 672 at 1.9125.
+  EXPECT_EQ(line_of(made, "unit-6x9-60").order_quantity, 672);
+  EXPECT_EQ(coins(line_of(made, "unit-6x9-60")), 128520);
+  EXPECT_EQ(line_of(made, "unit-4x8-60").order_quantity, 675);
+  EXPECT_TRUE(made.final);
+}
+
+// Without prices of the single pieces only packs can cover: as the demo's order has them.
+TEST(MixedPacks, PacksAloneWhereSinglesHaveNoPrice) {
+  Demo demo;
+  catalogue::Catalogue book = starter();
+  for (const char* id : {"unit-6x6-60", "unit-9x9-60", "unit-6x9-60"}) {
+    auto unit = std::make_shared<catalogue::Item>(*book.item(id));
+    unit->price.reset();
+    book.items[id] = unit;
+  }
+  demo.job.catalogue = std::make_shared<const catalogue::Catalogue>(book);
+  const auto made = estimate::estimate(demo.job, demo.takeoff);
+  const auto& packs = line_of(made, "pack-three-60");
+  EXPECT_EQ(packs.order_quantity, 10);
+  EXPECT_EQ(packs.quantity, 563 + 764 + 785);
   EXPECT_EQ(
       packs.sentence,
       "10 packs, because Interlocking unit 9x9, 60 mm runs out first; left over are 80 of Interlocking unit 6x6, 60 mm "
-      "(580 needed); 93 of Interlocking unit 6x9, 60 mm (787 needed); 71 of Interlocking unit 9x9, 60 mm (809 needed). "
-      "Cheaper by 433.50 USD: 6 packs and 200 of Interlocking unit 6x6, 60 mm and 264 of Interlocking unit 6x9, 60 mm "
-      "and 288 of Interlocking unit 9x9, 60 mm");
-  // The walk and the border stay with single units.
-  EXPECT_EQ(line_of(made, "unit-6x9-60").order_quantity, 432);
-  EXPECT_EQ(coins(line_of(made, "unit-6x9-60")), 82620);
-  EXPECT_EQ(line_of(made, "unit-4x8-60").order_quantity, 675);
-  EXPECT_FALSE(has_line(made, "unit-6x6-60"));
-  EXPECT_FALSE(has_line(made, "unit-9x9-60"));
+      "(580 needed); 93 of Interlocking unit 6x9, 60 mm (787 needed); 71 of Interlocking unit 9x9, 60 mm (809 needed); "
+      "at 5.10 USD per sq ft");
+}
+
+// A pack at ten times its price: single pieces alone, each size once.
+TEST(MixedPacks, SinglesAloneWherePacksAreDear) {
+  Demo demo;
+  catalogue::Catalogue book = starter();
+  auto pack = std::make_shared<catalogue::Item>(*book.item("pack-three-60"));
+  pack->price->amount = units::Money::of_coins(5100);
+  book.items["pack-three-60"] = pack;
+  demo.job.catalogue = std::make_shared<const catalogue::Catalogue>(book);
+  const auto made = estimate::estimate(demo.job, demo.takeoff);
+  EXPECT_FALSE(has_line(made, "pack-three-60"));
+  EXPECT_EQ(line_of(made, "unit-6x6-60").order_quantity, 600);  // 580 / 40 = 14.5, so 15 layers
+  EXPECT_NE(line_of(made, "unit-6x6-60").sentence.find("whole packs alone would be 10 for 50490.00 USD"),
+            std::string::npos)
+      << line_of(made, "unit-6x6-60").sentence;
   EXPECT_TRUE(made.final);
 }
 

@@ -34,7 +34,7 @@ TEST(Packs, LayersAndTheirSentence) {
   const auto made = bought("unit-4x8-60", amount(641, units::piece));
   EXPECT_EQ(made.quantity(), 675);
   EXPECT_EQ(made.sentence, "675 pieces: 641 needed, 661 with 3 % on top, bought as 15 layers of 45");
-  EXPECT_NE(made.working.sentence().find("factor for breakage 1.03"), std::string::npos) << made.working.sentence();
+  EXPECT_NE(made.working.sentence().find("with 3 % breakage 1.03"), std::string::npos) << made.working.sentence();
   bool leads_back = false;
   for (const auto& term : made.working.terms()) leads_back = leads_back || term.of == "unit-4x8-60/pieces_per_layer";
   EXPECT_TRUE(leads_back);
@@ -69,6 +69,8 @@ TEST(Packs, NoLessThanTheLeastOrder) {
   EXPECT_EQ(made->quantity(), 3);
   EXPECT_NE(made->sentence.find("because no less is sold"), std::string::npos) << made->sentence;
   EXPECT_EQ(bought("agg-no57", amount(500, units::kilogram)).quantity(), 1);  // 0.55 of a ton
+  // 0.1 m3 with 10 % are 0.14 cu yd: half a yard by the step, one by the least order of the starter's ready-mix.
+  EXPECT_EQ(bought("conc-ready", amount(0.1, units::cubic_metre)).quantity(), 1);
 }
 
 TEST(Packs, PartsWithAllowancesOfTheirOwnAreRoundedOnce) {

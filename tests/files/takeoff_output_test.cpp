@@ -199,6 +199,28 @@ TEST(TakeoffText, SaysWhatAnEstimatorSigns) {
   EXPECT_NE(final_text.find("In all 2,456.28 USD"), std::string::npos) << final_text;
 }
 
+// 4.95 a sq ft for a unit of 7 x 5 in: 35 / 144 x 4.95 = 1.203125; 927 of them are 1115.296875. A price that is rounded
+// to 1.20 would make 1112.40 of them.
+TEST(TakeoffText, APriceThatIsNoWholeCoinShowsItsParts) {
+  plan::Job job = small_job();
+  catalogue::Catalogue book = *job.catalogue;
+  auto unit = std::make_shared<catalogue::Item>(*book.item("unit"));
+  unit->length = units::Length::inches(7);
+  unit->width = units::Length::inches(5);
+  unit->price = catalogue::Price{units::Money::of_coins(495), "sq ft", "", false};
+  book.items["unit"] = unit;
+  job.catalogue = std::make_shared<const catalogue::Catalogue>(std::move(book));
+  const results::Results results = results_of(true, std::move(job));
+  const std::string text = files::takeoff_text(results);
+  EXPECT_NE(text.find("1.2031"), std::string::npos) << text;
+  EXPECT_NE(text.find("1,115.30"), std::string::npos) << text;
+  EXPECT_NE(text.find("at 4.95 USD per sq ft"), std::string::npos) << text;
+  const auto table = files::read_csv(files::takeoff_csv(results), "out.csv");
+  ASSERT_TRUE(table);
+  EXPECT_EQ(table->rows[1].cells[8], "1.2031");
+  EXPECT_EQ(table->rows[0].cells[8], "33.50");
+}
+
 TEST(TakeoffText, NoLineIsWiderThanThePaper) {
   std::istringstream lines(files::takeoff_text(results_of(false)));
   for (std::string line; std::getline(lines, line);) EXPECT_LE(files::columns_of(line), files::sheet_width) << line;
@@ -210,6 +232,7 @@ TEST(TakeoffText, MetricJobsAreReadInMetres) {
   const std::string text = files::takeoff_text(results_of(true, std::move(job)));
   EXPECT_NE(text.find("net area 46.5 m2"), std::string::npos) << text;
   EXPECT_EQ(text.find("sq ft"), std::string::npos);
+  EXPECT_NE(text.find("short ton"), std::string::npos) << text;
 }
 
 TEST(TakeoffText, TheSameResultsGiveTheSameBytes) {
@@ -234,7 +257,15 @@ TEST(TakeoffMeasures, InTheUnitsOfTheJob) {
   EXPECT_EQ(files::measure_in_words("units_whole", 900, System::us), "units whole 900");
   EXPECT_EQ(files::quantity_in_words(907.18474, "kg", System::us), "1 ton");
   EXPECT_EQ(files::quantity_in_words(9290.304, "kg", System::us), "10.24 tons");
-  EXPECT_EQ(files::quantity_in_words(0.0012, "m3", System::metric), "0.0012 m3");
+  EXPECT_EQ(files::quantity_in_words(0.0012, "m3", System::metric), "1.2 l");
+  EXPECT_EQ(files::quantity_in_words(0.06, "m3", System::metric), "0.06 m3");
+  EXPECT_EQ(files::quantity_in_words(0, "m3", System::us), "0 cu yd");
+  // A cubic yard is 46656 cu in, a fluid ounce 231/128 of one: 0.0046 x 25852.675 = 118.9.
+  EXPECT_EQ(files::quantity_in_words(0.0046 * 0.764554857984, "m3", System::us), "118.9 fl oz");
+  EXPECT_EQ(files::quantity_in_words(0.0011 * 907.18474, "kg", System::us), "2.2 lb");
+  EXPECT_EQ(files::quantity_in_words(12.5, "kg", System::metric), "12.5 kg");
+  EXPECT_EQ(files::quantity_in_words(60, "kg", System::metric), "0.06 t");
+  EXPECT_EQ(files::measure_in_words("cut_length_m", 0.325, System::metric), "cut length 325 mm");
 }
 
 }  // namespace
