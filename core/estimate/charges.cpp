@@ -82,6 +82,7 @@ std::vector<OrderLine> pallet_lines(const plan::Job& job, const std::vector<Orde
 
 double pallets(const Item& item, double order_quantity) {
   if (item.pack.kind != "pallet" && item.pack.kind != "mixed pallet") return 0;
+  if (item.unit == "bag" && order_quantity < item.pack.pieces) return 0;
   const double on_one = item.unit == "pack" || item.unit == item.pack.kind ? 1 : item.pack.pieces;
   return on_one > 0 ? std::ceil(order_quantity / on_one - 1e-9) : 0;
 }

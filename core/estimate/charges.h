@@ -17,7 +17,8 @@ namespace estimate {
 // Goods by others bring no charges.
 std::vector<OrderLine> charges(const plan::Job& job, const std::vector<OrderLine>& material);
 
-// Pallets that one line brings; 0 where the item comes on none.
+// Pallets that one line brings, a part one whole; 0 where the item comes on none, and for bags that fill not one: those
+// are carried by hand.
 double pallets(const catalogue::Item& item, double order_quantity);
 
 }  // namespace estimate

@@ -151,7 +151,11 @@ std::vector<Visit> visits(const plan::Job& job, const std::vector<Ordered>& all)
   }
   for (const auto& [key, bulk] : bulks)
     found.push_back({key.first, name_of(*job.catalogue, key.second), truck_loads(job, bulk)});
-  for (const auto& [stage, group] : on_pallets) found.push_back({stage, "pallets", flatbed_loads(job, group)});
+  for (const auto& [stage, group] : on_pallets) {
+    double count = 0;
+    for (const Ordered& one : group) count += pallets(*one.item, one.line->order_quantity);
+    found.push_back({stage, counted(count, "pallet"), flatbed_loads(job, group)});
+  }
   if (on_pallets.empty() && !small.empty())
     found.push_back({*std::ranges::min_element(small), "small goods", term("one drop", 1, units::piece)});
   std::ranges::stable_sort(found, {}, &Visit::stage);

@@ -67,6 +67,9 @@ TEST(Charges, PalletsComeByFlatbedStageByStage) {
                                                     line(Stage::joints, "fit-wye-4", amount(1, units::piece))}));
   EXPECT_EQ(line_of(made, "delivery:unit-yard").order_quantity, 3);
   EXPECT_EQ(line_of(made, "delivery:unit-yard").stage, Stage::coping);
+  EXPECT_EQ(line_of(made, "delivery:unit-yard").sentence,
+            "3 loads by Unit yard at 95.00: 1 of 1 pallet (Kerbs, coping and steps); 2 of 11 pallets (Bedding and "
+            "paving)");
   EXPECT_EQ(line_of(made, "delivery:pipe-counter").order_quantity, 1);
   // Weight alone: 30 step blocks of 217.1 kg stand on 6 pallets, but weigh 31 x 217.1 = 6.73 t = 7.42 tons: 1 flatbed;
   // 60 are 62 (2 % broken) on 13 pallets, 13.46 t = 14.84 tons: 2.
@@ -176,6 +179,8 @@ TEST(Charges, MixedPalletsStandOnOneEach) {
   EXPECT_EQ(estimate::pallets(*starter().item("unit-4x8-60"), 450), 1);
   EXPECT_EQ(estimate::pallets(*starter().item("unit-4x8-60"), 495), 2);
   EXPECT_EQ(estimate::pallets(*starter().item("agg-no57"), 20), 0);
+  EXPECT_EQ(estimate::pallets(*starter().item("joint-polymer"), 55), 0);  // 56 bags are a pallet
+  EXPECT_EQ(estimate::pallets(*starter().item("joint-polymer"), 57), 2);
 }
 
 }  // namespace
