@@ -171,7 +171,7 @@ void add_fill_task(const plan::Job& job, const paving::LaidArea& area, Share& sh
   if (!top) return;
   std::vector<Working> grounds{term("field", area.field.area().si(), units::square_metre, id)};
   for (const paving::LaidBorder& border : area.borders)
-    grounds.push_back(term("border", border.strip.area().si(), units::square_metre, id));
+    grounds.push_back(term("border", border.strip_area, units::square_metre, id));
   const catalogue::Id rate = fill_rate(job, *top);
   if (rate.starts_with("joint-polymer")) share.facts.push_back("polymer");
   add_task(job, rate, Stage::joints, "joint fill", id, Working::sum(std::move(grounds)), share);

@@ -262,7 +262,7 @@ double gap_area(const plan::Job& job, const paving::LaidArea& area, const std::v
     (by_area ? own : others) += strip;
   }
   double left_over = area.ground->net.area().si() - area.field.area().si() - others;
-  for (const paving::LaidBorder& border : area.borders) left_over -= border.strip.area().si();
+  for (const paving::LaidBorder& border : area.borders) left_over -= border.strip_area;
   return left_over > own / 2 ? own : 0;
 }
 

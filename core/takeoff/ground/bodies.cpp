@@ -217,6 +217,7 @@ void share_ground(Bodies& all) {
     }
     if (firsts.empty()) continue;
     const auto less = geometry::subtract(before[i].footprint, firsts);
+    if (less && less->area() >= before[i].footprint.area()) continue;  // they only lie near
     const auto kept = less ? geometry::unite(std::array{*less, before[i].net}) : less;
     if (kept)
       all.bodies[i].footprint = *kept;

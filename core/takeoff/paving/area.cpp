@@ -124,9 +124,7 @@ class Layer {
       if (!rest) return say(rest.error());
       inside = std::move(*rest);
     }
-    auto strip = geometry::subtract(area_.field, std::span(&inside, 1));
-    if (!strip) return say(strip.error());
-    laid.strip = std::move(*strip);
+    laid.strip_area = area_.field.area().si() - inside.area().si();
     area_.field = std::move(inside);
     fill(laid, *size, before);
     depths_.push_back(width);
@@ -166,7 +164,7 @@ class Layer {
       if (rules.piece > rules.deep + 1e-9) laid.cut += made.blocks;
       covered += made.blocks * rules.deep * rules.deep;
     }
-    laid.joint_area = std::max(0.0, laid.strip.area().si() - covered);
+    laid.joint_area = std::max(0.0, laid.strip_area - covered);
   }
 
   // What the units of the run cover, m2.
@@ -245,11 +243,13 @@ class Layer {
     Length widest;
     for (const auto& [line, width] : clear_lines(true)) {
       widest = std::max(widest, width);
-      for (LaidBorder& laid : area_.borders) {
-        auto rest = without_strip(laid.strip, ground_, line, width);
-        if (!rest) return say(rest.error());
-        laid.strip = std::move(*rest);
-      }
+      // The outermost course there gives the joint its ground: a strip along the joint's own middle line.
+      const auto outermost = std::ranges::find_if(area_.borders, [&](const LaidBorder& laid) {
+        return chosen_.along(laid.course.where, line.stretches.front().origin);
+      });
+      const auto middle = geometry::parallel(line.path, Length::of_steps(width.steps() / 2));
+      if (outermost != area_.borders.end() && middle)
+        outermost->strip_area -= middle->length().si() * width.metres().si();
     }
     if (widest > Length())
       say(edges::notice("border-joint",

@@ -15,7 +15,7 @@ namespace takeoff::paving {
 
 struct LaidBorder {
   plan::BorderCourse course;
-  geometry::Region strip;      // its ground, joint on the field side included, less a junction's joint at the edge
+  double strip_area = 0;       // m2 of its ground, joint on the field side included
   double mid_length = 0;       // metres, of its middle line
   std::vector<RowMake> runs;
   std::int64_t units = 0;      // whole ones, cut ones included

@@ -206,7 +206,7 @@ void add_tasks(const plan::Job& job, const LaidArea& area, Share& share) {
                          term("middle line of " + name + ", curved", border.curved_length, units::metre, id(area))},
         share);
     if (border.units > 0)
-      compacted.emplace_back(term("strip of " + name, border.strip.area().si(), units::square_metre, id(area)));
+      compacted.emplace_back(term("strip of " + name, border.strip_area, units::square_metre, id(area)));
   }
   add_cut_tasks(job, area, share);
   if (!edges::bound(job, paved(area)) && !compacted.empty())
@@ -223,7 +223,7 @@ void add_border_measures(const LaidArea& area, Measures& measures) {
     all += border.units;
     by_item[border.course.item] += border.units;
     middle += border.mid_length;
-    strip += border.strip.area().si();
+    strip += border.strip_area;
   }
   measures.put("border_units", static_cast<double>(all));
   measures.put("border_mid_m", middle);

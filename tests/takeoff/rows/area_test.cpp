@@ -218,7 +218,7 @@ TEST(Area, BorderEndsSquareWhereSomethingCutsTheOutline) {
   area.borders = {soldiers("brick-4x8")};
   const Laid laid =
       lay(job(paving_book(), {{"A1", "", area}, {"K", "", plan::KeepOut{rectangle(40, 40), "pillar", {}}}}));
-  EXPECT_NEAR(laid.area.borders[0].strip.area().si() / square_inch_m2, (200 + 144 + 240 + 104) * 8 - 3 * 64, 1e-6);
+  EXPECT_NEAR(laid.area.borders[0].strip_area / square_inch_m2, (200 + 144 + 240 + 104) * 8 - 3 * 64, 1e-6);
   EXPECT_NEAR(laid.area.borders[0].mid_length / in, 200 + 144 + 240 + 104 - 3 * 8, 1e-6);
   EXPECT_EQ(laid.area.borders[0].units, (200 + 144 + 240 + 104 - 3 * 8) / 4);
 }
@@ -229,7 +229,7 @@ TEST(Area, BorderRoundAnIsland) {
   area.borders = {soldiers("brick-4x8")};
   area.borders[0].where = plan::BorderCourse::Where::islands;
   const Laid laid = lay(paving_book(), area);
-  EXPECT_NEAR(laid.area.borders[0].strip.area().si() / square_inch_m2, 64 * 64 - 48 * 48, 1e-6);
+  EXPECT_NEAR(laid.area.borders[0].strip_area / square_inch_m2, 64 * 64 - 48 * 48, 1e-6);
   EXPECT_EQ(laid.area.borders[0].units, 4 * (48 + 8) / 4);
 }
 
