@@ -39,13 +39,17 @@ int start(const StartWords& words) {
   const plan::Ground* ground = site.find(words.element);
   const auto* area = ground ? std::get_if<plan::PavedArea>(&ground->element->kind) : nullptr;
   if (!area)
-    return refuse({problem::Severity::problem, "element-unknown",
-                   "there is no paved area '" + words.element + "' in this job", "name one by its id",
+    return refuse({problem::Severity::problem,
+                   "element-unknown",
+                   "there is no paved area '" + words.element + "' in this job",
+                   "name one by its id",
                    {words.element, words.job, 0, 0, {}}});
   const takeoff::paving::LaidArea laid = takeoff::paving::lay_area(*job, site, *ground);
   if (!laid.layout)
-    return refuse(laid.problems.empty() ? problem::Problem{problem::Severity::problem, "nothing-chosen",
-                                                           "this area has no pattern yet", "choose one",
+    return refuse(laid.problems.empty() ? problem::Problem{problem::Severity::problem,
+                                                           "nothing-chosen",
+                                                           "this area has no pattern yet",
+                                                           "choose one",
                                                            {words.element, words.job, 0, 0, {}}}
                                         : problem::in_file(laid.problems.front(), words.job));
   const For what = purpose(words.what);

@@ -31,8 +31,8 @@ struct BuildUp {
   bool operator==(const BuildUp&) const = default;
 };
 
-// dense, open (permeable), hybrid (open base and bedding under sealed joints), bound (on a slab): told from the layers' items
-// (an aggregate with a porosity is open-graded) and the joint fill of the surface.
+// dense, open (permeable), hybrid (open base and bedding under sealed joints), bound (on a slab): told from the layers'
+// items (an aggregate with a porosity is open-graded) and the joint fill of the surface.
 bool open_graded(const Item& item);
 
 }  // namespace catalogue

@@ -1,4 +1,5 @@
-// The catalogue as a value: everything a job chooses from. A job owns the part that it uses; the book's is a source of copies.
+// The catalogue as a value: everything a job chooses from. A job owns the part that it uses; the book's is a source of
+// copies.
 #pragma once
 
 #include <map>
@@ -28,7 +29,8 @@ struct Catalogue {
   const Pattern* pattern(const Id& id) const;
   const BuildUp* build_up(const Id& id) const;
   const Rate* rate(const Id& id) const;
-  // A limit's usual value as a Length (unit in, ft or mm) or a number (share, ratio, %); `otherwise` where it is not given.
+  // A limit's usual value as a Length (unit in, ft or mm) or a number (share, ratio, %); `otherwise` where it is not
+  // given.
   units::Length length_limit(const Id& id, units::Length otherwise) const;
   double number_limit(const Id& id, double otherwise) const;
 };
@@ -36,7 +38,8 @@ struct Catalogue {
 bool same(const Catalogue& a, const Catalogue& b);  // by value, items too
 
 // One sentence for an item that can't be: pack below 1, price below 0 that is no credit, both densities and a factor
-// (loose_per_compacted beside loose_density and compacted_density that disagree), sizes of 0, breakage outside 0..1, unknown kind.
+// (loose_per_compacted beside loose_density and compacted_density that disagree), sizes of 0, breakage outside 0..1,
+// unknown kind.
 problem::Result<void> check(const Item& item);
 
 }  // namespace catalogue

@@ -72,14 +72,20 @@ std::optional<PiecePrice> price_of_one(const Item& item) {
   const std::string& unit = item.price->unit;
   constexpr double metre = units::Length::steps_per_metre;
   std::optional<double> coins;
-  if (unit == item.unit) coins = per_count(item, 1);
+  if (unit == item.unit)
+    coins = per_count(item, 1);
   else if (unit == "sq ft")
     coins = per_area(item, steps_per_foot * steps_per_foot, units::square_metres_per_square_foot);
-  else if (unit == "m2") coins = per_area(item, metre * metre, 1);
-  else if (unit == "ft") coins = per_length(item, steps_per_foot);
-  else if (unit == "m") coins = per_length(item, metre);
-  else if (unit == "layer") coins = per_count(item, item.pack.pieces_per_layer);
-  else if (unit == "pack" || (!unit.empty() && unit == item.pack.kind)) coins = per_count(item, item.pack.pieces);
+  else if (unit == "m2")
+    coins = per_area(item, metre * metre, 1);
+  else if (unit == "ft")
+    coins = per_length(item, steps_per_foot);
+  else if (unit == "m")
+    coins = per_length(item, metre);
+  else if (unit == "layer")
+    coins = per_count(item, item.pack.pieces_per_layer);
+  else if (unit == "pack" || (!unit.empty() && unit == item.pack.kind))
+    coins = per_count(item, item.pack.pieces);
   if (!coins) return std::nullopt;
   return PiecePrice{*coins};
 }

@@ -28,8 +28,8 @@ struct Pack {
   bool operator==(const Pack&) const = default;
 };
 
-// A price is per `unit`: piece, sq ft, ton, cu yd, roll, hour, load, job ... 0 is only a price where `by_others`; below 0 only
-// for kinds deposit and credit.
+// A price is per `unit`: piece, sq ft, ton, cu yd, roll, hour, load, job ... 0 is only a price where `by_others`; below
+// 0 only for kinds deposit and credit.
 struct Price {
   units::Money amount;
   std::string unit;
@@ -51,7 +51,8 @@ struct Item {
   Words name;
   Id supplier;
   std::string unit;  // what one of it is: piece, pack, tube, bag, roll, stick, ton, cu yd, day, hour, load, job
-  // Actual size without joint. Units: length is the long side. Coping and kerb: along the edge, then depth, then height. Rolls: length, width.
+  // Actual size without joint. Units: length is the long side. Coping and kerb: along the edge, then depth, then
+  // height. Rolls: length, width.
   std::optional<units::Length> length;
   std::optional<units::Length> width;
   std::optional<units::Length> height;
@@ -67,10 +68,11 @@ struct Item {
   std::string rule;
   std::string rule_source;
   std::string notes;
-  std::map<std::string, std::string> details;  // numbers that only some kinds have: porosity, loose_density_kg_m3, volume_l ...
+  std::map<std::string, std::string>
+      details;  // numbers that only some kinds have: porosity, loose_density_kg_m3, volume_l ...
   bool operator==(const Item&) const = default;
 
-  std::optional<double> number(const std::string& detail) const;         // of `details`
+  std::optional<double> number(const std::string& detail) const;            // of `details`
   std::optional<units::Length> length_of(const std::string& detail) const;  // a detail in mm, as Length
 };
 
@@ -79,8 +81,9 @@ const std::vector<std::string>& known_kinds();
 // Length x width with the joint round it: what one unit covers when laid. Needs length, width (joint 0 if not given).
 units::SquareMetres module_area(const Item& item);
 
-// Price of one piece in coins per piece, exact: `coins` / `pieces` so that money is multiplied and rounded once. A price per
-// sq ft is turned by the module area of a full pack over its pieces (of a unit without a pack: by its own module).
+// Price of one piece in coins per piece, exact: `coins` / `pieces` so that money is multiplied and rounded once. A
+// price per sq ft is turned by the module area of a full pack over its pieces (of a unit without a pack: by its own
+// module).
 struct PiecePrice {
   double coins = 0;  // not rounded
   bool operator==(const PiecePrice&) const = default;

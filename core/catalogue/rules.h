@@ -9,7 +9,8 @@
 
 namespace catalogue {
 
-// A value that a rule allows, with its source. `unit` is in, ft, %, share, ratio, deg ...; numbers as typed in that unit.
+// A value that a rule allows, with its source. `unit` is in, ft, %, share, ratio, deg ...; numbers as typed in that
+// unit.
 struct Limit {
   Id id;
   std::string group;
@@ -52,7 +53,7 @@ struct Rate {
   Words name;
   std::string si_unit;  // m, m2, m3, t, piece, h, job, load, pallet
   double hours_per_si_unit = 0;
-  std::string crew;     // "1 lab-layer + 1/2 lab-labourer"
+  std::string crew;  // "1 lab-layer + 1/2 lab-labourer"
   Id machine;
   std::string condition;
   std::string source;

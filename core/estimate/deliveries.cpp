@@ -86,16 +86,13 @@ Working truck_loads(const plan::Job& job, const Bulk& bulk) {
   return term("one load, its limits not known", 1, units::piece, "choices/truck");
 }
 
-bool is_ready_mix(const Item& item) {
-  return item.kind == "concrete" && (item.unit == "cu yd" || item.unit == "m3");
-}
+bool is_ready_mix(const Item& item) { return item.kind == "concrete" && (item.unit == "cu yd" || item.unit == "m3"); }
 
 Working mixer_loads(const Ordered& one) {
   constexpr double common_mixer = 10;  // cu yd
   const double yards = std::max(0.5, one.item->number("load_cu_yd").value_or(common_mixer));
-  return Working::up(
-      Working::quotient(*in_si(one), term("a mixer", yards * units::cubic_metres_per_cubic_yard, units::cubic_metre,
-                                          one.item->id + "/load_cu_yd")));
+  return Working::up(Working::quotient(*in_si(one), term("a mixer", yards * units::cubic_metres_per_cubic_yard,
+                                                         units::cubic_metre, one.item->id + "/load_cu_yd")));
 }
 
 // Kilograms of one item.unit; a mixed pack weighs what it holds.
@@ -126,10 +123,10 @@ Working flatbed_loads(const plan::Job& job, const std::vector<Ordered>& all) {
       sum_of(std::move(places)),
       term("places", detail("pallet_places", common_places), units::piece, "truck-flat/pallet_places"))};
   if (!weights.empty())
-    ways.push_back(Working::quotient(
-        sum_of(std::move(weights)),
-        term("payload", detail("weight_limit_ton", common_tons) * units::kilograms_per_short_ton, units::kilogram,
-             "truck-flat/weight_limit_ton")));
+    ways.push_back(
+        Working::quotient(sum_of(std::move(weights)),
+                          term("payload", detail("weight_limit_ton", common_tons) * units::kilograms_per_short_ton,
+                               units::kilogram, "truck-flat/weight_limit_ton")));
   return Working::up(ways.size() == 1 ? ways.front() : Working::greatest(std::move(ways)));
 }
 

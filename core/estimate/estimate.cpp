@@ -141,9 +141,8 @@ OrderLine order_line(const plan::Job& job, const Group& group, std::vector<Probl
   line.working = bought->working;
   line.order_quantity = bought->quantity();
   line.order_unit = item->unit;
-  line.sentence =
-      item->unit == "ton" && job.heading.units == units::System::metric ? with_short_tons(bought->sentence)
-                                                                        : bought->sentence;
+  line.sentence = item->unit == "ton" && job.heading.units == units::System::metric ? with_short_tons(bought->sentence)
+                                                                                    : bought->sentence;
   line.sentence += group.note;
   const Cost money = cost(*item, line.order_quantity);
   line.unit_price = money.unit_price;

@@ -14,21 +14,21 @@ namespace estimate {
 // What is bought of one item in one stage: all takeoff lines of that item and stage together, rounded once.
 struct OrderLine {
   takeoff::Stage stage;
-  plan::Id item;                      // an item, or a labour rate for work
+  plan::Id item;  // an item, or a labour rate for work
   std::string description;
   std::vector<plan::ElementId> of;
-  double quantity = 0;                // net, in `unit`
-  std::string unit;                   // SI unit of the working, or piece
-  double order_quantity = 0;          // in order_unit, as it can be bought
+  double quantity = 0;        // net, in `unit`
+  std::string unit;           // SI unit of the working, or piece
+  double order_quantity = 0;  // in order_unit, as it can be bought
   std::string order_unit;
   std::optional<units::Money> unit_price;  // per order_unit, rounded for show; the amount is made from the exact price
   std::optional<units::Money> amount;      // nothing: no price, and the total is incomplete
-  bool by_others = false;             // priced at 0 on purpose
-  bool work = false;                  // hours and their money, not material
-  bool allowance = false;             // a rule of thumb or a subcontract sum
-  takeoff::Working working;           // from the net to the order quantity
-  std::string sentence;               // trade.md E12: the order number in words ("10 packs, because the large size runs out first")
-  double exact_coins = 0;             // the price that the amount is made from, in coins per order_unit; 0: as unit_price
+  bool by_others = false;                  // priced at 0 on purpose
+  bool work = false;                       // hours and their money, not material
+  bool allowance = false;                  // a rule of thumb or a subcontract sum
+  takeoff::Working working;                // from the net to the order quantity
+  std::string sentence;  // trade.md E12: the order number in words ("10 packs, because the large size runs out first")
+  double exact_coins = 0;  // the price that the amount is made from, in coins per order_unit; 0: as unit_price
 };
 
 struct StageTotal {
@@ -39,10 +39,10 @@ struct StageTotal {
 };
 
 struct Estimate {
-  std::vector<OrderLine> lines;       // by stage, material before work
+  std::vector<OrderLine> lines;  // by stage, material before work
   std::map<takeoff::Stage, StageTotal> stages;
   StageTotal total;
-  bool final = true;                  // false: a line has no price, or an element has a problem
+  bool final = true;  // false: a line has no price, or an element has a problem
   std::vector<problem::Problem> problems;
 };
 

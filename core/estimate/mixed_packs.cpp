@@ -149,9 +149,9 @@ Working packs_working(const Draw& draw, const std::vector<Size>& sizes, const st
     if (const double singly = beside(choose[i], packs); singly > 0)
       out_of_packs =
           Working::difference(std::move(out_of_packs), term("of them singly for least price", singly, units::piece));
-    ways.push_back(Working::up(
-        Working::quotient(std::move(out_of_packs), term("in one pack", sizes[i].content->pieces, units::piece,
-                                                        draw.pack.id + "/" + sizes[i].content->item))));
+    ways.push_back(Working::up(Working::quotient(
+        std::move(out_of_packs),
+        term("in one pack", sizes[i].content->pieces, units::piece, draw.pack.id + "/" + sizes[i].content->item))));
   }
   return ways.size() == 1 ? ways.front() : Working::greatest(std::move(ways));
 }
@@ -183,8 +183,8 @@ std::string in_a_sentence(const plan::Job& job, const std::vector<Size>& sizes, 
                           const Mix& mix, const Mix& alone) {
   std::vector<std::string> singly, left;
   for (std::size_t i = 0; i < sizes.size(); ++i) {
-    const std::string of = " of " + name_of(*job.catalogue, sizes[i].content->item) + " (" +
-                           in_words(choose[i].needed) + " needed)";
+    const std::string of =
+        " of " + name_of(*job.catalogue, sizes[i].content->item) + " (" + in_words(choose[i].needed) + " needed)";
     if (const double single = beside(choose[i], mix.packs); single > 0)
       singly.push_back(in_words(single) + of);
     else
@@ -244,9 +244,9 @@ problem::Result<void> finish(const plan::Job& job, Draw& draw) {
     draw.order.singles.push_back(
         {size.content->item,
          {rest.named("beside " + draw.pack.id), 0.0},
-         mix.packs > 0 ? "; " + in_words(rest.amount().value) + " of them beside " + counted(mix.packs, "pack") +
-                             " of " + name
-                       : "; cheaper than any of " + name + ": " + packs_alone_in_words(job, *sizes, choose, alone)});
+         mix.packs > 0
+             ? "; " + in_words(rest.amount().value) + " of them beside " + counted(mix.packs, "pack") + " of " + name
+             : "; cheaper than any of " + name + ": " + packs_alone_in_words(job, *sizes, choose, alone)});
   }
   if (mix.packs == 0) return {};
   draw.order.line = pack_line(job, draw, *sizes, choose, mix);

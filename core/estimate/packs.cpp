@@ -98,10 +98,9 @@ problem::Result<Working> with_allowance(const std::vector<Part>& parts, const It
       gross.push_back(*std::move(own));
     } else {
       gross.push_back(Working::product(
-          {*std::move(own), group.allowance
-                                ? term("with " + percent(share) + " on top", 1 + share, units::piece)
-                                : term("with " + percent(share) + " breakage", 1 + share, units::piece,
-                                       item.id + "/breakage")}));
+          {*std::move(own), group.allowance ? term("with " + percent(share) + " on top", 1 + share, units::piece)
+                                            : term("with " + percent(share) + " breakage", 1 + share, units::piece,
+                                                   item.id + "/breakage")}));
     }
   }
   return sum_of(std::move(gross));

@@ -44,8 +44,7 @@ std::vector<takeoff::Task> set_ups(const plan::Job& job, const takeoff::Takeoff&
   for (const OrderLine& line : material) {
     const catalogue::Item* item = job.catalogue->item(line.item);
     const double count = item && line.order_unit == item->unit ? pallets(*item, line.order_quantity) : 0;
-    if (count > 0)
-      counts.push_back(term("pallets of " + item->id, count, units::piece, item->id + "/pieces_per_pack"));
+    if (count > 0) counts.push_back(term("pallets of " + item->id, count, units::piece, item->id + "/pieces_per_pack"));
   }
   if (counts.empty()) return tasks;
   const Working count = counts.size() == 1 ? counts.front() : Working::sum(std::move(counts));

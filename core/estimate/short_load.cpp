@@ -24,20 +24,8 @@ std::optional<OrderLine> short_load(const plan::Job& job, const OrderLine& order
   const double yards = missing.amount().value;
   const double coins = *fee * std::pow(10.0, job.heading.decimals);
   const std::string name = name_of(*job.catalogue, item->id);
-  OrderLine line{order.stage,
-                 "short-load:" + item->id,
-                 "Short load, " + name,
-                 order.of,
-                 yards,
-                 "piece",
-                 yards,
-                 "cu yd",
-                 money_of(coins),
-                 money_of(coins * yards),
-                 false,
-                 false,
-                 false,
-                 missing,
+  OrderLine line{order.stage, "short-load:" + item->id, "Short load, " + name,   order.of, yards, "piece", yards,
+                 "cu yd",     money_of(coins),          money_of(coins * yards), false,    false, false,   missing,
                  {}};
   line.sentence = counted(yards, "cu yd") + " short of " + in_words(*full) + ", each charged";
   return line;

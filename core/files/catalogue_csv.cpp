@@ -94,7 +94,8 @@ void read_lists(CsvCells& cells, Item& item) {
     if (!count || *count != static_cast<int>(std::min(*count, 1e9)) || *count < 1)
       cells.refuse("contents", "'" + pieces + "' of " + id + " is not a whole number of 1 or more",
                    "enter how many pieces the pack holds");
-    else item.contents.push_back({id, static_cast<int>(*count)});
+    else
+      item.contents.push_back({id, static_cast<int>(*count)});
   }
 }
 

@@ -108,8 +108,7 @@ constexpr auto fields(Type<Wall>) {
   return std::tuple{Field{"line", &Wall::line},     Field{"block", &Wall::block},
                     Field{"cap", &Wall::cap},       Field{"thickness", &Wall::thickness},
                     Field{"behind", &Wall::behind}, Field{"free_standing", &Wall::free_standing},
-                    Field{"height", &Wall::height},
-                    Field{"existing", &Wall::existing}};
+                    Field{"height", &Wall::height}, Field{"existing", &Wall::existing}};
 }
 constexpr auto fields(Type<Steps>) {
   return std::tuple{Field{"outline", &Steps::outline}, Field{"unit", &Steps::unit}, Field{"risers", &Steps::risers},

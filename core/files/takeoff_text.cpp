@@ -86,10 +86,10 @@ std::string standing(const Sheet& sheet) {
 // The sheet shows what an element is measured as; what is measured item by item (a name with a colon) or only to make a
 // line stands in the lines, and in the other forms of the takeoff.
 bool on_the_sheet(std::string_view name) {
-  static constexpr std::string_view in_lines[] = {"bought_",  "waste_share", "units_by_area", "joint_fill",    "joint_share",
-                                                  "sealant",  "rod",         "gap_fill",      "fabric_strip",  "isolation",
-                                                  "weep_",    "footing",     "collar_bar",    "coping_length", "coping_units_by",
-                                                  "notched_", "water_area",  "water_edge"};
+  static constexpr std::string_view in_lines[] = {
+      "bought_",    "waste_share",   "units_by_area",   "joint_fill", "joint_share", "sealant",
+      "rod",        "gap_fill",      "fabric_strip",    "isolation",  "weep_",       "footing",
+      "collar_bar", "coping_length", "coping_units_by", "notched_",   "water_area",  "water_edge"};
   return name.find(':') == std::string_view::npos &&
          std::ranges::none_of(in_lines, [name](std::string_view start) { return name.starts_with(start); });
 }
@@ -143,8 +143,8 @@ std::string order_line(const Sheet& sheet, const OrderLine& line) {
   // Where tonnes are at home, a ton of 2000 lb says so.
   const std::string unit =
       line.order_unit == "ton" && sheet.system == units::System::metric ? "short ton" : line.order_unit;
-  std::string text = table_row(short_number(line.order_quantity), unit, line.description, net,
-                               sheet.price(line), amount);
+  std::string text =
+      table_row(short_number(line.order_quantity), unit, line.description, net, sheet.price(line), amount);
   constexpr std::size_t indent = 20;
   const std::string before(indent, ' ');
   if (columns_of(line.description) > 42) text += wrapped(line.description, before, indent);

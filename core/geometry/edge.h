@@ -12,7 +12,8 @@
 namespace geometry {
 
 // Whose edge this is: `element` is the caller's mark of a source (plan uses a hash of the element's id; 0 is nobody),
-// `edge` the number of the edge in the source's drawing, rings counted on from each other. It survives cuts and offsets.
+// `edge` the number of the edge in the source's drawing, rings counted on from each other. It survives cuts and
+// offsets.
 struct Origin {
   std::uint64_t element = 0;
   std::int32_t edge = -1;
@@ -29,7 +30,8 @@ struct Edge {
   bool operator==(const Edge&) const = default;
 };
 
-// A closed ring of edges: the last one runs to the first one's `from`. Anything can stand in a Ring; an Outline is valid.
+// A closed ring of edges: the last one runs to the first one's `from`. Anything can stand in a Ring; an Outline is
+// valid.
 using Ring = std::vector<Edge>;
 
 // The curve of one edge from `start` to `end`. All vectors are steps from `start`, so that moving it by whole steps

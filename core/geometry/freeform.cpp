@@ -23,9 +23,7 @@ struct Cubic {
   Vec from;
   Vec to;
 
-  Vec at(double u) const {
-    return u * u * (3 - 2 * u) * chord + u * (1 - u) * (1 - u) * from - u * u * (1 - u) * to;
-  }
+  Vec at(double u) const { return u * u * (3 - 2 * u) * chord + u * (1 - u) * (1 - u) * from - u * u * (1 - u) * to; }
   Vec derivative(double u) const {
     return 6 * u * (1 - u) * chord + (1 - u) * (1 - 3 * u) * from - u * (2 - 3 * u) * to;
   }

@@ -15,7 +15,8 @@ namespace {
 
 // Arcs as chords so fine that each place of them is found on the true curve again; finer still for tiny widths.
 units::Length fine(double out) {
-  return units::Length::of_steps(std::clamp<std::int64_t>(std::llround(std::abs(out) / 4), 1, offset_flattening.steps()));
+  return units::Length::of_steps(
+      std::clamp<std::int64_t>(std::llround(std::abs(out) / 4), 1, offset_flattening.steps()));
 }
 
 geos::Geometry chords(const Region& region, Point origin, units::Length within) {
@@ -46,9 +47,9 @@ geos::Geometry all_strips(const Region& region, Point origin, double out, Corner
   return geos::multipolygon(patches, origin);
 }
 
-// By what a width is: the ground and all that lies within the width of its edges, or without it. GEOS's own buffer would
-// do, but that it first simplifies each outline by a hundredth of the width, vertex after vertex, and so loses whole
-// shallow hollows that come in fine chords.
+// By what a width is: the ground and all that lies within the width of its edges, or without it. GEOS's own buffer
+// would do, but that it first simplifies each outline by a hundredth of the width, vertex after vertex, and so loses
+// whole shallow hollows that come in fine chords.
 problem::Result<geos::Geometry> widened(const Region& region, Point origin, double out, Corner corner, double limit) {
   const geos::Geometry beside = all_strips(region, origin, out, corner, limit);
   const auto united = geos::made(GEOSUnaryUnionPrec_r(geos::context(), beside.get(), 1), origin);

@@ -2,9 +2,9 @@
 //
 // What meets what comes from GEOS (the flattened region overlaid with the strips along its edges, on the grid about a
 // local origin); each result edge is then led back to the edge that it runs along and made exact: a line moved by the
-// width, an arc with its radius changed by it, a corner at the true meeting point of its two neighbours. So an offset of
-// tangent arcs has exactly P + turn x d. Edges keep their origin; the arc or the cut at a corner has that of the edge
-// before it.
+// width, an arc with its radius changed by it, a corner at the true meeting point of its two neighbours. So an offset
+// of tangent arcs has exactly P + turn x d. Edges keep their origin; the arc or the cut at a corner has that of the
+// edge before it.
 #pragma once
 
 #include "geometry/outline.h"
@@ -24,8 +24,8 @@ enum class Side { left, right };
 problem::Result<Region> band(const Path& path, units::Length width, Side side, double limit = mitre_limit);
 
 // The line that lies `to_the_left` of the path (negative: to the right), edge by edge: a line moved, an arc's radius
-// changed, corners at their meeting point (both sides; no limit). Edges that vanish (an arc whose radius is used up) are
-// left out. For rows of units, kerbs, rods. A closed path gives a closed one.
+// changed, corners at their meeting point (both sides; no limit). Edges that vanish (an arc whose radius is used up)
+// are left out. For rows of units, kerbs, rods. A closed path gives a closed one.
 problem::Result<Path> parallel(const Path& path, units::Length to_the_left);
 
 }  // namespace geometry

@@ -46,11 +46,11 @@ class Region {
   bool empty() const { return polygons_.empty(); }
   std::vector<const Outline*> outlines() const;  // outer and holes in order
 
-  units::SquareMetres area() const;      // exact over arcs
-  units::Metres perimeter() const;       // holes too
-  problem::Xy centroid() const;          // metres; exact over arcs; (0, 0) of an empty region
-  Box bounds() const;                    // arcs' bellies included; of an empty region: a box at the origin
-  bool contains(Point point) const;      // on the edge counts; true arcs, not chords
+  units::SquareMetres area() const;  // exact over arcs
+  units::Metres perimeter() const;   // holes too
+  problem::Xy centroid() const;      // metres; exact over arcs; (0, 0) of an empty region
+  Box bounds() const;                // arcs' bellies included; of an empty region: a box at the origin
+  bool contains(Point point) const;  // on the edge counts; true arcs, not chords
   bool operator==(const Region&) const = default;
 
  private:

@@ -118,6 +118,12 @@ problem::Result<Part> by_halves(const Table& table, std::size_t first, std::size
 // All regions first.. of the table as one geometry.
 problem::Result<Geometry> united(const Table& table, std::size_t first) {
   if (table.regions.size() - first == 1) return table.flat(first);
+  if (table.regions.size() - first == 2) {
+    // Of two, the pair that is checked is the union itself.
+    auto pair = by_halves(table, first, table.regions.size());
+    if (!pair) return std::unexpected(pair.error());
+    return std::move(pair->geometry);
+  }
   const Point place = table.boxes[first].low;
   std::vector<geos::Patch> all;
   for (std::size_t i = first; i < table.regions.size(); ++i) {

@@ -30,7 +30,8 @@ Joint rounded(const Beside& before, const Beside& after, double left) {
 Joint joint_of_strangers(const Beside& before, const Beside& after, double left) {
   const Vec near = 0.5 * (before.foot_at_end(left) + after.foot_at_start(left));
   const auto met = meeting(*before.on, *after.on, near);
-  if (met && length(*met - near) <= 4 * (length(after.start - before.end()) + std::abs(left))) return {{*met}, {}, false, 0};
+  if (met && length(*met - near) <= 4 * (length(after.start - before.end()) + std::abs(left)))
+    return {{*met}, {}, false, 0};
   return bridge(before, after, left);
 }
 
@@ -179,7 +180,8 @@ Joint joint_of_neighbours(const Beside& before, const Beside& after, double left
   const double furthest = limit * std::abs(left);
   if (before.on && after.on && (!opens || length(tip) <= furthest)) {
     const auto met = meeting(*before.on, *after.on, corner + tip);
-    if (met && length(*met - corner) <= std::min(opens ? furthest : HUGE_VAL, 4 * length(tip))) return {{*met}, {}, false, 0};
+    if (met && length(*met - corner) <= std::min(opens ? furthest : HUGE_VAL, 4 * length(tip)))
+      return {{*met}, {}, false, 0};
   }
   if (!opens) return bridge(before, after, left);
   Joint corners{{}, {}, !before.from.straight() || !after.from.straight(), 0};

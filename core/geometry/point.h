@@ -9,7 +9,8 @@
 
 namespace geometry {
 
-// A point of the plan: x east, y north, whole steps from the job's own origin, nothing further out than `reach_of_plan`.
+// A point of the plan: x east, y north, whole steps from the job's own origin, nothing further out than
+// `reach_of_plan`.
 struct Point {
   units::Length x;
   units::Length y;

@@ -57,7 +57,8 @@ std::vector<Along> along(const Ground& ground, const std::function<int(const Str
       if (stretch.outline == static_cast<int>(o)) round.emplace_back(group(stretch), stretch);
     // Begin where a group begins, so that none is torn at the outline's first point.
     std::size_t first = 0;
-    while (first < round.size() && round[first].first == round[(first + round.size() - 1) % round.size()].first) ++first;
+    while (first < round.size() && round[first].first == round[(first + round.size() - 1) % round.size()].first)
+      ++first;
     if (first == round.size()) first = 0;
     std::vector<Stretch> open;
     int now = -1;

@@ -18,8 +18,8 @@ struct Along {
   std::vector<Stretch> stretches;
 };
 
-// `group` says for each stretch which number it has; equal numbers that follow each other round an outline make one path
-// (closed where they go all the way round); a negative number is left out.
+// `group` says for each stretch which number it has; equal numbers that follow each other round an outline make one
+// path (closed where they go all the way round); a negative number is left out.
 std::vector<Along> along(const Ground& ground, const std::function<int(const Stretch&)>& group);
 
 }  // namespace plan

@@ -1,4 +1,5 @@
-// What can be drawn: an element is a stable id, a name and one of the kinds. It keeps its points as drawn, valid or not.
+// What can be drawn: an element is a stable id, a name and one of the kinds. It keeps its points as drawn, valid or
+// not.
 #pragma once
 
 #include <map>
@@ -18,7 +19,8 @@ using ElementId = std::string;
 using catalogue::Id;
 using units::Length;
 
-// The mark by which geometry knows an element (FNV-1a of the id, 64 bit; never 0): the same on every machine and in every job.
+// The mark by which geometry knows an element (FNV-1a of the id, 64 bit; never 0): the same on every machine and in
+// every job.
 std::uint64_t mark(const ElementId& id);
 
 // A closed shape as drawn: outside ring, then islands. A freeform ring is kept by its control points.
@@ -51,7 +53,11 @@ struct Laying {
 struct BorderCourse {
   enum class Way { soldier, sailor } way = Way::soldier;
   enum class Corner { mitre, butt, block } corner = Corner::mitre;
-  enum class Where { outside, everywhere, islands } where = Where::outside;  // along the drawn outer ring, or round islands and what cuts it too
+  enum class Where {
+    outside,
+    everywhere,
+    islands
+  } where = Where::outside;  // along the drawn outer ring, or round islands and what cuts it too
   Id item;
   std::optional<Length> joint;
   bool operator==(const BorderCourse&) const = default;
@@ -64,7 +70,8 @@ struct JointFill {
   bool operator==(const JointFill&) const = default;
 };
 
-// What a person says about one edge of the drawing instead of the junction table: `junction` is a junction's id, or "none".
+// What a person says about one edge of the drawing instead of the junction table: `junction` is a junction's id, or
+// "none".
 struct EdgeChoice {
   int edge = 0;  // number in the drawing, rings counted on
   Id junction;
@@ -87,17 +94,37 @@ struct Coping {
   Id item;
   Length overhang;              // over the water's edge
   std::optional<Length> joint;  // between pieces; the item's own otherwise
-  enum class Make { any, uncut, tapered, radius } make = Make::any;  // on curves: the person's pick; any is the least cutting that fits
+  enum class Make {
+    any,
+    uncut,
+    tapered,
+    radius
+  } make = Make::any;  // on curves: the person's pick; any is the least cutting that fits
   bool operator==(const Coping&) const = default;
 };
 
 // Stone round the shell, the concrete collar under the coping, the conductor ring: each only where it is given.
-struct Surround { Id item; Length clearance; Length depth; bool operator==(const Surround&) const = default; };
+struct Surround {
+  Id item;
+  Length clearance;
+  Length depth;
+  bool operator==(const Surround&) const = default;
+};
 struct Collar {
-  Id concrete; Id bar; Length width; Length thickness; std::vector<Length> rings;  // how far out each bar ring lies
+  Id concrete;
+  Id bar;
+  Length width;
+  Length thickness;
+  std::vector<Length> rings;  // how far out each bar ring lies
   bool operator==(const Collar&) const = default;
 };
-struct Bonding { Id item; Length out; Length depth; int ties = 4; bool operator==(const Bonding&) const = default; };
+struct Bonding {
+  Id item;
+  Length out;
+  Length depth;
+  int ties = 4;
+  bool operator==(const Bonding&) const = default;
+};
 
 struct Pool {
   DrawnShape outline;  // the water's edge
@@ -119,17 +146,33 @@ struct Building {
 
 struct KeepOut {
   DrawnShape outline;
-  std::string what;  // pillar, column, planter, tree, equipment, inlet
+  std::string what;             // pillar, column, planter, tree, equipment, inlet
   std::optional<Length> trunk;  // diameter, of a tree
   bool operator==(const KeepOut&) const = default;
 };
 
-struct Footing { Id concrete; Length width; Length thickness; Length haunch; bool operator==(const Footing&) const = default; };
-struct Weeps { Id item; std::string kind; std::optional<Length> spacing; bool operator==(const Weeps&) const = default; };
-struct Spikes { Id item; Length spacing; Length on_curves; bool operator==(const Spikes&) const = default; };
+struct Footing {
+  Id concrete;
+  Length width;
+  Length thickness;
+  Length haunch;
+  bool operator==(const Footing&) const = default;
+};
+struct Weeps {
+  Id item;
+  std::string kind;
+  std::optional<Length> spacing;
+  bool operator==(const Weeps&) const = default;
+};
+struct Spikes {
+  Id item;
+  Length spacing;
+  Length on_curves;
+  bool operator==(const Spikes&) const = default;
+};
 
-// Restraint, kerb or edging along a line. `paving` says on which side of the line, walked as drawn, the paving lies; units
-// of a kerb stand on the other side of the line.
+// Restraint, kerb or edging along a line. `paving` says on which side of the line, walked as drawn, the paving lies;
+// units of a kerb stand on the other side of the line.
 struct EdgeRun {
   DrawnLine line;
   std::string what;  // restraint, kerb, edging
@@ -143,41 +186,85 @@ struct EdgeRun {
   bool operator==(const EdgeRun&) const = default;
 };
 
-// The kinds below are read, kept and measured as drawn; they cut paving where they stand on the ground. What they need is
-// worked out by trades still to come, and a problem says so.
+// The kinds below are read, kept and measured as drawn; they cut paving where they stand on the ground. What they need
+// is worked out by trades still to come, and a problem says so.
 struct Wall {
   DrawnLine line;  // the face, at the base
-  Id block; Id cap; Length thickness;
+  Id block;
+  Id cap;
+  Length thickness;
   geometry::Side behind = geometry::Side::left;  // on which side of the line the wall's body lies
   bool free_standing = false;
   std::optional<Length> height;  // above ground in front, greatest
   bool existing = false;         // it stands already and stays: a neighbour, nothing of it is built
   bool operator==(const Wall&) const = default;
 };
-struct Steps { DrawnShape outline; Id unit; int risers = 0; Length rise; bool operator==(const Steps&) const = default; };
+struct Steps {
+  DrawnShape outline;
+  Id unit;
+  int risers = 0;
+  Length rise;
+  bool operator==(const Steps&) const = default;
+};
 struct DrainRun {
   DrawnLine line;
   std::string what;  // pipe, channel, sleeve
-  Id item; Length width;  // of what shows at the surface; 0 lies below
+  Id item;
+  Length width;  // of what shows at the surface; 0 lies below
   bool operator==(const DrainRun&) const = default;
 };
-struct Level { geometry::Point at; Length height; std::string what; bool operator==(const Level&) const = default; };
-struct Feature { geometry::Point at; Id item; int count = 1; bool operator==(const Feature&) const = default; };
+struct Level {
+  geometry::Point at;
+  Length height;
+  std::string what;
+  bool operator==(const Level&) const = default;
+};
+struct Feature {
+  geometry::Point at;
+  Id item;
+  int count = 1;
+  bool operator==(const Feature&) const = default;
+};
 struct Removal {
-  DrawnShape outline; std::optional<DrawnLine> line;
-  std::string what; Length thickness; std::string fate; bool steel = false;
+  DrawnShape outline;
+  std::optional<DrawnLine> line;
+  std::string what;
+  Length thickness;
+  std::string fate;
+  bool steel = false;
   bool operator==(const Removal&) const = default;
 };
 struct SiteMark {
-  std::vector<geometry::Point> points; std::optional<DrawnLine> line; DrawnShape outline;
+  std::vector<geometry::Point> points;
+  std::optional<DrawnLine> line;
+  DrawnShape outline;
   std::string what;  // buried-service, septic, well, barrier, gate ...
   std::optional<Length> depth;
   bool operator==(const SiteMark&) const = default;
 };
-struct Protection { DrawnShape outline; std::optional<DrawnLine> line; Id item; bool operator==(const Protection&) const = default; };
-struct Note { geometry::Point at; std::string text; bool operator==(const Note&) const = default; };
-struct Dimension { geometry::Point from; geometry::Point to; bool operator==(const Dimension&) const = default; };
-struct SitePlan { std::string file; geometry::Point at; double metres_per_pixel = 0; units::Angle turn; bool operator==(const SitePlan&) const = default; };
+struct Protection {
+  DrawnShape outline;
+  std::optional<DrawnLine> line;
+  Id item;
+  bool operator==(const Protection&) const = default;
+};
+struct Note {
+  geometry::Point at;
+  std::string text;
+  bool operator==(const Note&) const = default;
+};
+struct Dimension {
+  geometry::Point from;
+  geometry::Point to;
+  bool operator==(const Dimension&) const = default;
+};
+struct SitePlan {
+  std::string file;
+  geometry::Point at;
+  double metres_per_pixel = 0;
+  units::Angle turn;
+  bool operator==(const SitePlan&) const = default;
+};
 
 using Kind = std::variant<PavedArea, Pool, Wall, Steps, Building, KeepOut, EdgeRun, DrainRun, Level, Feature, Removal,
                           SiteMark, Protection, Note, Dimension, SitePlan>;

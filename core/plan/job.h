@@ -18,7 +18,7 @@ struct Heading {
   std::string notes;
   units::System units = units::System::us;
   std::string currency = "USD";
-  int decimals = 2;  // of the currency
+  int decimals = 2;       // of the currency
   bool invented = false;  // demo jobs say so on everything they print
   bool operator==(const Heading&) const = default;
 };
@@ -39,7 +39,7 @@ enum class Reuse { none, area, job };
 // Who removes how much of what kind of ground, at what bulking. Shares are by volume: loose = bank x (1 + swell).
 struct Soil {
   std::string name = "common earth";
-  double swell = 0.25;            // on bank volume
+  double swell = 0.25;  // on bank volume
   double bank_density_kg_m3 = 1800;
   std::string source = "common practice; enter your own";
   bool operator==(const Soil&) const = default;
@@ -49,19 +49,19 @@ struct Soil {
 struct Choices {
   units::Length reach = units::Length::millimetres(25);  // junctions look this far
   Reuse reuse = Reuse::area;
-  double sliver_share = 1.0 / 3;                       // of the unit's area
+  double sliver_share = 1.0 / 3;  // of the unit's area
   units::Length sliver_width = units::Length::inches(2);
-  units::Length kerf = units::Length::inch_64ths(8);   // 1/8 in
+  units::Length kerf = units::Length::inch_64ths(8);  // 1/8 in
   units::Length start_tolerance = units::Length::inches(1);
   Soil soil;
-  Id truck;           // for haul
-  Id disposal;        // fee item, empty: none
+  Id truck;                        // for haul
+  Id disposal;                     // fee item, empty: none
   std::string access = "machine";  // machine, tight, hand: picks the rates
   double crew = 3;                 // people
   double day_hours = 8;
   bool count_attic = false;
-  double attic_share = 0;  // spare units kept for repairs
-  std::string cbr = "firm";  // firm, soft: fabric overlap class
+  double attic_share = 0;            // spare units kept for repairs
+  std::string cbr = "firm";          // firm, soft: fabric overlap class
   bool infiltration_counts = false;  // the person counts on water going into the ground
   double infiltration_m_s = 0;       // measured; 0 is none
   std::string infiltration_source;   // date and who measured it
@@ -69,8 +69,18 @@ struct Choices {
 };
 
 // A line's stage moved for this job; who looked at a hold point and when.
-struct StageMove { Id item; std::string stage; bool operator==(const StageMove&) const = default; };
-struct LookedAt { std::string stage; std::string look_at; std::string who; std::string when; bool operator==(const LookedAt&) const = default; };
+struct StageMove {
+  Id item;
+  std::string stage;
+  bool operator==(const StageMove&) const = default;
+};
+struct LookedAt {
+  std::string stage;
+  std::string look_at;
+  std::string who;
+  std::string when;
+  bool operator==(const LookedAt&) const = default;
+};
 
 using ElementPtr = std::shared_ptr<const Element>;
 

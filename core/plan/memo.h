@@ -6,8 +6,8 @@
 
 namespace plan {
 
-// Key must be ordered and hold whatever keeps its meaning alive (a shared_ptr, not a plain pointer). One pass over a job is
-// `begin` then any number of `get`; entries not asked for between two `begin`s are dropped at the second.
+// Key must be ordered and hold whatever keeps its meaning alive (a shared_ptr, not a plain pointer). One pass over a
+// job is `begin` then any number of `get`; entries not asked for between two `begin`s are dropped at the second.
 template <class Key, class Value>
 class Memo {
  public:
@@ -16,8 +16,8 @@ class Memo {
     ++pass_;
   }
 
-  // The value made for this key before, or make()'s, which is kept. A new value equal to `old` hands back the old pointer, so
-  // that nothing after it runs.
+  // The value made for this key before, or make()'s, which is kept. A new value equal to `old` hands back the old
+  // pointer, so that nothing after it runs.
   template <class Make>
   std::shared_ptr<const Value> get(const Key& key, Make make) {
     const auto found = kept_.find(key);

@@ -48,7 +48,8 @@ static std::string square_metres(double area) {
 static void say_overlap(const Ground& loser, const Ground& winner, std::vector<Problem>& problems) {
   const auto both = geometry::meet(loser.footprint, winner.footprint);
   if (!both || both->area().si() < no_overlap_m2) return;
-  problems.push_back({Severity::notice, "paving-overlaps",
+  problems.push_back({Severity::notice,
+                      "paving-overlaps",
                       loser.element->id + " and " + winner.element->id + " overlap in " +
                           square_metres(both->area().si()) + ", counted once, in " + winner.element->id,
                       "draw their common edge once if that is not meant",
@@ -56,7 +57,9 @@ static void say_overlap(const Ground& loser, const Ground& winner, std::vector<P
 }
 
 static void say_covered(const Ground& ground, std::vector<Problem>& problems) {
-  problems.push_back({Severity::problem, "paving-covered", "other elements cover all of " + ground.element->id,
+  problems.push_back({Severity::problem,
+                      "paving-covered",
+                      "other elements cover all of " + ground.element->id,
                       "move it or take it out",
                       {ground.element->id, "", 0, 0, ground.footprint.centroid()}});
 }

@@ -16,10 +16,10 @@ namespace {
 
 constexpr double steps_per_metre = Length::steps_per_metre;
 const double widest_angle = std::cos(20 * std::numbers::pi / 180);  // facing edges run opposite within 20 degrees
-constexpr double dust = 0.01;            // steps: floating dust at an edge's end is not past it
-constexpr double same_line = 320;        // 1 mm: how near the far edge must be to the drawn face of a wall to be it
-constexpr double too_short = 50 * 320;   // 50 mm: a shorter stretch joins its longer side
-constexpr double finest = 32;            // 0.1 mm: how closely a change between two neighbours is found
+constexpr double dust = 0.01;           // steps: floating dust at an edge's end is not past it
+constexpr double same_line = 320;       // 1 mm: how near the far edge must be to the drawn face of a wall to be it
+constexpr double too_short = 50 * 320;  // 50 mm: a shorter stretch joins its longer side
+constexpr double finest = 32;           // 0.1 mm: how closely a change between two neighbours is found
 
 // One edge that can be faced.
 struct Far {
@@ -60,8 +60,8 @@ Foot foot_on(const Curve& curve, Vec point) {
 }
 
 struct Facing {
-  long far = -1;  // number in `fars`, -1 for nothing
-  double gap = 0; // steps
+  long far = -1;   // number in `fars`, -1 for nothing
+  double gap = 0;  // steps
 };
 
 // The faces of one ground's edges against all others.
@@ -144,9 +144,8 @@ class Facer {
     const double total = curve.length();
     for (std::size_t i = 0; i + 1 < breaks.size(); ++i) {
       if ((breaks[i + 1] - breaks[i]) * total < 1e-3) continue;
-      span(curve, breaks[i], breaks[i + 1], near, [&](double from, double to, Facing facing) {
-        put(out, outline, edge, curve, origin, from, to, facing);
-      });
+      span(curve, breaks[i], breaks[i + 1], near,
+           [&](double from, double to, Facing facing) { put(out, outline, edge, curve, origin, from, to, facing); });
     }
   }
 

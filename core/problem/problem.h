@@ -30,7 +30,8 @@ struct Place {
   bool operator==(const Place&) const = default;
 };
 
-// `code` is a stable key of small letters and dashes, `text` one sentence without the place, `mend` what to do about it.
+// `code` is a stable key of small letters and dashes, `text` one sentence without the place, `mend` what to do about
+// it.
 struct Problem {
   Severity severity = Severity::problem;
   std::string code;

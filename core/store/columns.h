@@ -22,8 +22,10 @@ class Out {
   void operator()(units::Money money) { values.emplace_back(money.coins()); }
   template <class T>
   void operator()(const std::optional<T>& value) {
-    if (value) (*this)(*value);
-    else values.emplace_back();
+    if (value)
+      (*this)(*value);
+    else
+      values.emplace_back();
   }
 };
 
@@ -41,8 +43,10 @@ class In {
   template <class T>
   void operator()(std::optional<T>& value) {
     value.reset();
-    if (empty()) pass(1);
-    else (*this)(value.emplace());
+    if (empty())
+      pass(1);
+    else
+      (*this)(value.emplace());
   }
 
   bool empty() const { return at_ < row_.size() && std::holds_alternative<std::monostate>(row_[at_]); }

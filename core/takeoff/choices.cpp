@@ -34,11 +34,13 @@ struct Checker {
 
   void edges(const plan::PavedArea& area) {
     std::size_t count = 0;
-    for (const plan::DrawnRing& ring : area.outline) count += ring.through.empty() ? ring.edges.size() : ring.through.size();
+    for (const plan::DrawnRing& ring : area.outline)
+      count += ring.through.empty() ? ring.edges.size() : ring.through.size();
     for (const plan::EdgeChoice& choice : area.edges) {
       if (choice.edge < 0 || static_cast<std::size_t>(choice.edge) >= count)
-        say("edge-choice", "a junction is chosen for edge " + std::to_string(choice.edge) + ", and the drawing has " +
-                               std::to_string(count) + " edges, counted from 0",
+        say("edge-choice",
+            "a junction is chosen for edge " + std::to_string(choice.edge) + ", and the drawing has " +
+                std::to_string(count) + " edges, counted from 0",
             "name an edge that it has");
       const auto known = [&choice](const catalogue::Junction& row) { return row.id == choice.junction; };
       if (choice.junction != "none" && std::ranges::none_of(job.catalogue->junctions, known))
@@ -56,7 +58,9 @@ struct Checker {
     if (!(*area.taped_area_m2 > 0))
       say("taped-area", "the area taped on site is not above 0", "tape it again, or take the correction out");
     else
-      found.push_back({Severity::notice, "taped-area", "units, layers and digging go by the area taped on site",
+      found.push_back({Severity::notice,
+                       "taped-area",
+                       "units, layers and digging go by the area taped on site",
                        "edges, joints and borders go by the drawing: correct that too if it is far off",
                        {of, "", 0, 0, {}}});
   }

@@ -44,8 +44,8 @@ int proven_bound(const Pieces& pieces) {
   std::vector<Steps> sum(size.size() + 1, 0);
   std::partial_sum(size.begin(), size.end(), sum.begin() + 1);
   const auto first_not_over = [&](Steps limit) {
-    return static_cast<std::size_t>(
-        std::partition_point(size.begin(), size.end(), [&](Steps s) { return s > limit; }) - size.begin());
+    return static_cast<std::size_t>(std::partition_point(size.begin(), size.end(), [&](Steps s) { return s > limit; }) -
+                                    size.begin());
   };
   int bound = up(sum.back(), pieces.room);
   const std::size_t halves = first_not_over(pieces.room / 2);

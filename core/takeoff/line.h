@@ -12,16 +12,16 @@
 
 namespace takeoff {
 
-// A quantity of a catalogue item. It can't be made from a number, only from a working. Nothing is rounded here but units
-// bought for cuts and other whole things; packs are estimate's business.
+// A quantity of a catalogue item. It can't be made from a number, only from a working. Nothing is rounded here but
+// units bought for cuts and other whole things; packs are estimate's business.
 struct Line {
   Stage stage;
   plan::Id item;
-  std::string text;                   // what for: "field of A1", "joint along the coping"
+  std::string text;  // what for: "field of A1", "joint along the coping"
   std::vector<plan::ElementId> of;
-  Working working;                    // in the item's measure: pieces, m, m2, m3, kg (estimate turns it into the item's own unit)
-  std::optional<double> allowance;    // a share on top, in place of the item's breakage; 0 is none
-  bool approximate = false;           // a rule of thumb in place of a measured number: marked as an allowance, in the open
+  Working working;  // in the item's measure: pieces, m, m2, m3, kg (estimate turns it into the item's own unit)
+  std::optional<double> allowance;  // a share on top, in place of the item's breakage; 0 is none
+  bool approximate = false;  // a rule of thumb in place of a measured number: marked as an allowance, in the open
 };
 
 // Work to be done: a rate of the catalogue and how much of its unit.
@@ -30,8 +30,8 @@ struct Task {
   plan::Id rate;
   std::string text;
   std::vector<plan::ElementId> of;
-  Working working;                    // in the rate's si_unit (t: kg)
-  double factor = 1;                  // named condition (curves, thickness); 1 is none
+  Working working;    // in the rate's si_unit (t: kg)
+  double factor = 1;  // named condition (curves, thickness); 1 is none
   std::string condition;
 };
 

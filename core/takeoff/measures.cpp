@@ -47,10 +47,12 @@ Share measures(const plan::Ground& ground) {
   if (ground.path) share.measures.put("length_m", ground.path->length().si());
   const std::string missing = std::visit(StillToCome{}, ground.element->kind);
   if (!missing.empty())
-    share.problems.push_back({Severity::problem, "not-computed",
-                              "kept and measured as drawn (" + plan::kind_name(ground.element->kind) + "); not worked out: " + missing,
-                              "add what it needs by hand; the total is not final",
-                              {ground.element->id, "", 0, 0, {}}});
+    share.problems.push_back(
+        {Severity::problem,
+         "not-computed",
+         "kept and measured as drawn (" + plan::kind_name(ground.element->kind) + "); not worked out: " + missing,
+         "add what it needs by hand; the total is not final",
+         {ground.element->id, "", 0, 0, {}}});
   return share;
 }
 
@@ -59,11 +61,13 @@ void say_levels(const plan::Site& site, std::vector<problem::Problem>& problems)
   for (const auto& ground : site.grounds)
     if (std::holds_alternative<plan::Level>(ground->element->kind)) levels.push_back(ground->element->id);
   if (levels.empty()) return;
-  problems.push_back({Severity::problem, "not-computed",
-                      std::to_string(levels.size()) + " level" + (levels.size() == 1 ? " is" : "s are") +
-                          " kept; surfaces, falls and digging by levels are not worked out, one depth stands everywhere",
-                      "check falls and depths by hand; the total is not final",
-                      {levels.front(), "", 0, 0, {}}});
+  problems.push_back(
+      {Severity::problem,
+       "not-computed",
+       std::to_string(levels.size()) + " level" + (levels.size() == 1 ? " is" : "s are") +
+           " kept; surfaces, falls and digging by levels are not worked out, one depth stands everywhere",
+       "check falls and depths by hand; the total is not final",
+       {levels.front(), "", 0, 0, {}}});
 }
 
 }  // namespace takeoff

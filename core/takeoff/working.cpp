@@ -22,13 +22,27 @@ Working::Working(Term term) : name_(std::move(term.name)), amount_(term.amount),
   ensure(std::isfinite(amount_.value), "a term is a finite number");
 }
 
+static std::shared_ptr<const std::vector<Working>> kept(std::vector<Working> parts) {
+  return std::make_shared<const std::vector<Working>>(std::move(parts));
+}
+
+const std::vector<Working>& Working::parts() const {
+  static const std::vector<Working> none;
+  return parts_ ? *parts_ : none;
+}
+
+bool Working::operator==(const Working& other) const {
+  return how_ == other.how_ && name_ == other.name_ && amount_ == other.amount_ && of_ == other.of_ &&
+         (parts_ == other.parts_ || parts() == other.parts());
+}
+
 Working Working::product(std::vector<Working> factors) {
   Working made;
   made.how_ = How::product;
   made.amount_ = {1, units::piece};
   for (const Working& factor : factors)
     made.amount_ = {made.amount_.value * factor.amount_.value, made.amount_.unit * factor.amount_.unit};
-  made.parts_ = std::move(factors);
+  made.parts_ = kept(std::move(factors));
   return made;
 }
 
@@ -37,7 +51,7 @@ Working Working::quotient(Working dividend, Working divisor) {
   Working made;
   made.how_ = How::quotient;
   made.amount_ = {dividend.amount_.value / divisor.amount_.value, dividend.amount_.unit / divisor.amount_.unit};
-  made.parts_ = {std::move(dividend), std::move(divisor)};
+  made.parts_ = kept({std::move(dividend), std::move(divisor)});
   return made;
 }
 
@@ -52,7 +66,7 @@ Working Working::sum(std::vector<Working> parts) {
   made.how_ = How::sum;
   if (!parts.empty()) made.amount_.unit = parts.front().amount_.unit;
   for (const Working& part : parts) made.amount_.value += part.amount_.value;
-  made.parts_ = std::move(parts);
+  made.parts_ = kept(std::move(parts));
   return made;
 }
 
@@ -62,7 +76,7 @@ Working Working::difference(Working whole, Working part) {
   Working made;
   made.how_ = How::difference;
   made.amount_ = {parts[0].amount_.value - parts[1].amount_.value, parts[0].amount_.unit};
-  made.parts_ = std::move(parts);
+  made.parts_ = kept(std::move(parts));
   return made;
 }
 
@@ -70,7 +84,7 @@ Working Working::up(Working inner) {
   Working made;
   made.how_ = How::up;
   made.amount_ = {std::ceil(inner.amount_.value - 1e-9), inner.amount_.unit};
-  made.parts_ = {std::move(inner)};
+  made.parts_ = kept({std::move(inner)});
   return made;
 }
 
@@ -81,7 +95,7 @@ Working Working::greatest(std::vector<Working> parts) {
   made.how_ = How::greatest;
   made.amount_ = parts.front().amount_;
   for (const Working& part : parts) made.amount_.value = std::max(made.amount_.value, part.amount_.value);
-  made.parts_ = std::move(parts);
+  made.parts_ = kept(std::move(parts));
   return made;
 }
 
@@ -92,7 +106,7 @@ Working Working::least(std::vector<Working> parts) {
   made.how_ = How::least;
   made.amount_ = parts.front().amount_;
   for (const Working& part : parts) made.amount_.value = std::min(made.amount_.value, part.amount_.value);
-  made.parts_ = std::move(parts);
+  made.parts_ = kept(std::move(parts));
   return made;
 }
 
@@ -128,7 +142,7 @@ void Working::rows_into(std::vector<Row>& rows, const std::string& sign, int dep
   const bool own_row = depth > 0 || !name_.empty();
   if (own_row) rows.push_back({sign, {name_, amount_, of_}, depth});
   bool first = how_ != How::up && how_ != How::greatest && how_ != How::least;
-  for (const Working& part : parts_) {
+  for (const Working& part : parts()) {
     part.rows_into(rows, first ? "" : inner_sign, depth + (own_row ? 1 : 0));
     first = false;
   }
@@ -193,7 +207,7 @@ std::string Working::words(Telling& telling, bool inside) const {
   if (inside && !name_.empty() && telling.knows(name_, amount_.value)) return name_ + " " + number();
   const auto joined = [&](const char* between) {
     std::string text;
-    for (std::size_t i = 0; i < parts_.size(); ++i) text += (i ? between : "") + parts_[i].words(telling, true);
+    for (std::size_t i = 0; i < parts().size(); ++i) text += (i ? between : "") + parts()[i].words(telling, true);
     return text;
   };
   std::string text;
@@ -201,14 +215,14 @@ std::string Working::words(Telling& telling, bool inside) const {
     case How::term: break;
     case How::product: text = joined(" x "); break;
     case How::quotient: text = joined(" / "); break;
-    case How::sum: text = parts_.empty() ? "0" : joined(" + "); break;
+    case How::sum: text = parts().empty() ? "0" : joined(" + "); break;
     case How::difference: text = joined(" - "); break;
-    case How::up: return "up(" + parts_[0].words(telling, false) + ")";
+    case How::up: return "up(" + parts()[0].words(telling, false) + ")";
     case How::greatest: return "greatest(" + joined(", ") + ")";
     case How::least: return "least(" + joined(", ") + ")";
   }
   if (!name_.empty()) text = name_ + ": " + text;
-  const bool single = parts_.size() == 1;
+  const bool single = parts().size() == 1;
   return inside && !single ? "(" + text + ")" : text;
 }
 
@@ -221,7 +235,7 @@ std::string Working::sentence(units::System system) const {
 std::vector<Term> Working::terms() const {
   if (how_ == How::term) return {{name_, amount_, of_}};
   std::vector<Term> all;
-  for (const Working& part : parts_)
+  for (const Working& part : parts())
     for (Term& leaf : part.terms()) all.push_back(std::move(leaf));
   return all;
 }

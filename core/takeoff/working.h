@@ -1,6 +1,7 @@
 // How a number was made. The working is not a comment on the number: it computes it.
 #pragma once
 
+#include <memory>
 #include <string>
 #include <vector>
 
@@ -9,8 +10,8 @@
 
 namespace takeoff {
 
-// One named quantity: "net area", 46.21 m2, of "A1"; "depth", 0.15 m, of "hybrid-foot/base". `of` leads back to an element id
-// or to a field of the catalogue (item/field).
+// One named quantity: "net area", 46.21 m2, of "A1"; "depth", 0.15 m, of "hybrid-foot/base". `of` leads back to an
+// element id or to a field of the catalogue (item/field).
 struct Term {
   std::string name;
   units::Amount amount;
@@ -18,8 +19,8 @@ struct Term {
   bool operator==(const Term&) const = default;
 };
 
-// A value: a term, or a product, quotient, sum, difference, rounding up, least or greatest of workings. Units are multiplied
-// and divided with the numbers; adding unlike units breaks a promise.
+// A value: a term, or a product, quotient, sum, difference, rounding up, least or greatest of workings. Units are
+// multiplied and divided with the numbers; adding unlike units breaks a promise.
 class Working {
  public:
   Working(Term term);  // NOLINT(google-explicit-constructor): a term is a working
@@ -36,7 +37,8 @@ class Working {
 
   units::Amount amount() const { return amount_; }
 
-  // One row per term, outer operation first, in reading order: an operator ("", "x", "/", "+", "-", "up", "max", "min", "="), depth in the tree.
+  // One row per term, outer operation first, in reading order: an operator ("", "x", "/", "+", "-", "up", "max", "min",
+  // "="), depth in the tree.
   struct Row {
     std::string sign;
     Term term;
@@ -48,7 +50,7 @@ class Working {
   // before is only named again.
   std::string sentence(units::System system = units::System::metric) const;
   std::vector<Term> terms() const;  // leaves only, in order
-  bool operator==(const Working&) const = default;
+  bool operator==(const Working& other) const;
 
  private:
   enum class How { term, product, quotient, sum, difference, up, greatest, least };
@@ -60,7 +62,8 @@ class Working {
   std::string name_;
   units::Amount amount_;
   std::string of_;
-  std::vector<Working> parts_;
+  std::shared_ptr<const std::vector<Working>> parts_;  // never changed once made, so copies share them
+  const std::vector<Working>& parts() const;
 };
 
 Term term(std::string name, double value, units::Unit unit, std::string of = {});

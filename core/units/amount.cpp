@@ -10,8 +10,10 @@ static std::string powered(const char* symbol, int power) {
 
 std::string name(Unit unit) {
   if (unit == piece) return "piece";
-  const struct { const char* symbol; int power; } parts[] = {
-      {"kg", unit.kilogram}, {"m", unit.metre}, {"h", unit.hour}};
+  const struct {
+    const char* symbol;
+    int power;
+  } parts[] = {{"kg", unit.kilogram}, {"m", unit.metre}, {"h", unit.hour}};
   std::string above;
   std::string below;
   for (const auto& part : parts) {

@@ -35,8 +35,14 @@ class Length {
   }
 
   constexpr Length operator-() const { return Length(-steps_); }
-  constexpr Length& operator+=(Length other) { steps_ += other.steps_; return *this; }
-  constexpr Length& operator-=(Length other) { steps_ -= other.steps_; return *this; }
+  constexpr Length& operator+=(Length other) {
+    steps_ += other.steps_;
+    return *this;
+  }
+  constexpr Length& operator-=(Length other) {
+    steps_ -= other.steps_;
+    return *this;
+  }
   friend constexpr Length operator+(Length a, Length b) { return a += b; }
   friend constexpr Length operator-(Length a, Length b) { return a -= b; }
   // Whole multiples only: a Length times 2.5 does not compile, because it would have to round.
@@ -45,7 +51,9 @@ class Length {
     return Length(a.steps_ * static_cast<std::int64_t>(times));
   }
   template <std::integral Count>
-  friend constexpr Length operator*(Count times, Length a) { return a * times; }
+  friend constexpr Length operator*(Count times, Length a) {
+    return a * times;
+  }
   friend constexpr SquareMetres operator*(Length a, Length b) { return a.metres() * b.metres(); }
   friend constexpr double operator/(Length a, Length b) {
     return static_cast<double>(a.steps_) / static_cast<double>(b.steps_);

@@ -15,18 +15,29 @@ constexpr std::int64_t millimetre = Length::millimetres(1).steps();
 
 const char* const forms = "write a length such as 12' 6 1/2\", 12.5 ft, 3.81 m or 38 mm";
 
-struct Word { std::string_view word; std::int64_t steps; };
-constexpr Word words[] = {{"ft", foot}, {"feet", foot}, {"foot", foot}, {"in", inch}, {"inch", inch},
-                          {"inches", inch}, {"m", 1000 * millimetre}, {"cm", 10 * millimetre}, {"mm", millimetre}};
+struct Word {
+  std::string_view word;
+  std::int64_t steps;
+};
+constexpr Word words[] = {{"ft", foot},      {"feet", foot},   {"foot", foot},           {"in", inch},
+                          {"inch", inch},    {"inches", inch}, {"m", 1000 * millimetre}, {"cm", 10 * millimetre},
+                          {"mm", millimetre}};
 
-struct Sign { char32_t letter; Kind kind; };
-constexpr Sign signs[] = {{U'+', Kind::plus}, {U'-', Kind::minus}, {U'\u2010', Kind::minus}, {U'\u2011', Kind::minus},
-                          {U'\u2013', Kind::minus}, {U'\u2212', Kind::minus}, {U'*', Kind::times},
-                          {U'\u00d7', Kind::times}, {U'\u00b7', Kind::times}, {U'/', Kind::divide},
-                          {U'\u2044', Kind::divide}, {U'\u00f7', Kind::divide}, {U'(', Kind::open},
-                          {U')', Kind::close}};
+struct Sign {
+  char32_t letter;
+  Kind kind;
+};
+constexpr Sign signs[] = {{U'+', Kind::plus},       {U'-', Kind::minus},       {U'\u2010', Kind::minus},
+                          {U'\u2011', Kind::minus}, {U'\u2013', Kind::minus},  {U'\u2212', Kind::minus},
+                          {U'*', Kind::times},      {U'\u00d7', Kind::times},  {U'\u00b7', Kind::times},
+                          {U'/', Kind::divide},     {U'\u2044', Kind::divide}, {U'\u00f7', Kind::divide},
+                          {U'(', Kind::open},       {U')', Kind::close}};
 
-struct LetterFraction { char32_t letter; int top; int under; };
+struct LetterFraction {
+  char32_t letter;
+  int top;
+  int under;
+};
 constexpr LetterFraction letter_fractions[] = {{U'\u00bc', 1, 4}, {U'\u00bd', 1, 2}, {U'\u00be', 3, 4},
                                                {U'\u2153', 1, 3}, {U'\u2154', 2, 3}, {U'\u215b', 1, 8},
                                                {U'\u215c', 3, 8}, {U'\u215d', 5, 8}, {U'\u215e', 7, 8}};
@@ -37,9 +48,7 @@ constexpr std::u32string_view spaces = U" \t\u00a0\u2009\u202f";
 
 bool is_digit(char32_t letter) { return letter >= U'0' && letter <= U'9'; }
 bool is_slash(char32_t letter) { return letter == U'/' || letter == U'\u2044'; }
-bool is_letter(char32_t letter) {
-  return (letter >= U'a' && letter <= U'z') || (letter >= U'A' && letter <= U'Z');
-}
+bool is_letter(char32_t letter) { return (letter >= U'a' && letter <= U'z') || (letter >= U'A' && letter <= U'Z'); }
 
 // How many bytes the letter with this first byte has; 0 where no letter starts.
 std::size_t letter_bytes(unsigned char first) {

@@ -26,8 +26,8 @@ Money times(Money price, double amount) {
   if (decimal.exponent >= 0) {
     problem::ensure(decimal.exponent <= 19, "an amount of money fits 64 bits");
     Int128 coins = 0;
-    problem::ensure(!__builtin_mul_overflow(product, power_of_ten(decimal.exponent), &coins) &&
-                        coins >= least_coins && coins <= most_coins,
+    problem::ensure(!__builtin_mul_overflow(product, power_of_ten(decimal.exponent), &coins) && coins >= least_coins &&
+                        coins <= most_coins,
                     "an amount of money fits 64 bits");
     return Money::of_coins(static_cast<std::int64_t>(coins));
   }

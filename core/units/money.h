@@ -17,7 +17,10 @@ class Money {
   constexpr std::int64_t coins() const { return coins_; }
 
   constexpr Money operator-() const { return Money(-coins_); }
-  constexpr Money& operator+=(Money other) { coins_ += other.coins_; return *this; }
+  constexpr Money& operator+=(Money other) {
+    coins_ += other.coins_;
+    return *this;
+  }
   friend constexpr Money operator+(Money a, Money b) { return a += b; }
   friend constexpr Money operator-(Money a, Money b) { return Money(a.coins_ - b.coins_); }
   constexpr auto operator<=>(const Money&) const = default;

@@ -16,8 +16,14 @@ class Quantity {
   constexpr double si() const { return si_; }
 
   constexpr Quantity operator-() const { return Quantity(-si_); }
-  constexpr Quantity& operator+=(Quantity other) { si_ += other.si_; return *this; }
-  constexpr Quantity& operator-=(Quantity other) { si_ -= other.si_; return *this; }
+  constexpr Quantity& operator+=(Quantity other) {
+    si_ += other.si_;
+    return *this;
+  }
+  constexpr Quantity& operator-=(Quantity other) {
+    si_ -= other.si_;
+    return *this;
+  }
   friend constexpr Quantity operator+(Quantity a, Quantity b) { return a += b; }
   friend constexpr Quantity operator-(Quantity a, Quantity b) { return a -= b; }
   friend constexpr Quantity operator*(Quantity a, double times) { return Quantity(a.si_ * times); }
@@ -30,9 +36,13 @@ class Quantity {
 };
 
 template <int M, int Kg>
-struct QuantityOrNumber { using type = Quantity<M, Kg>; };
+struct QuantityOrNumber {
+  using type = Quantity<M, Kg>;
+};
 template <>
-struct QuantityOrNumber<0, 0> { using type = double; };
+struct QuantityOrNumber<0, 0> {
+  using type = double;
+};
 
 template <int M1, int Kg1, int M2, int Kg2>
 constexpr auto operator*(Quantity<M1, Kg1> a, Quantity<M2, Kg2> b) {

@@ -183,8 +183,10 @@ class Parser {
     }
     a.number = fitting(product(a.number, b.number), column);
     a.doubtful = a.doubtful || b.doubtful;
-    if (a.sort == Sort::bare) a.sort = b.sort;
-    else if (b.sort == Sort::length) a.sort = Sort::length;
+    if (a.sort == Sort::bare)
+      a.sort = b.sort;
+    else if (b.sort == Sort::length)
+      a.sort = Sort::length;
     return a;
   }
 

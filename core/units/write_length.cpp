@@ -51,8 +51,8 @@ static std::string inch_decimals(std::uint64_t steps) {
 static std::string in_us(std::uint64_t steps) {
   const std::uint64_t feet = steps / foot;
   const std::uint64_t rest = steps % foot;
-  const std::string inches = rest * 64 % inch == 0 ? with_fraction(rest * 64 / inch, 64, feet > 0)
-                                                   : inch_decimals(rest);
+  const std::string inches =
+      rest * 64 % inch == 0 ? with_fraction(rest * 64 / inch, 64, feet > 0) : inch_decimals(rest);
   return (feet > 0 ? std::to_string(feet) + "' " : "") + inches + "\"";
 }
 

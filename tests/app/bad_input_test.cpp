@@ -50,16 +50,18 @@ TEST(BadInput, geojsonIsRefusedWithItsPlace) {
   const Folder folder;
   const std::vector<std::pair<std::string, std::string>> bad{
       {"not GeoJSON", "{\"type\": \"Poem\"}"},
-      {"a coordinate too far", R"({"type":"FeatureCollection","units":"m","features":[)"
-                               R"({"type":"Feature","id":"a","properties":{},"geometry":{"type":"Polygon","coordinates":[[[0,0],[1,0],[1,1],[0,0]]]}},)"
-                               R"({"type":"Feature","id":"b","properties":{},"geometry":{"type":"Polygon","coordinates":[[[1e9,0],[1e9,1],[1,1],[1e9,0]]]}}]})"},
+      {"a coordinate too far",
+       R"({"type":"FeatureCollection","units":"m","features":[)"
+       R"({"type":"Feature","id":"a","properties":{},"geometry":{"type":"Polygon","coordinates":[[[0,0],[1,0],[1,1],[0,0]]]}},)"
+       R"({"type":"Feature","id":"b","properties":{},"geometry":{"type":"Polygon","coordinates":[[[1e9,0],[1e9,1],[1,1],[1e9,0]]]}}]})"},
       {"a wrong unit", R"({"type":"FeatureCollection","units":"rods","features":[]})"},
       {"truncated", R"({"type":"FeatureCollection","features":[{"type":"Feature")"},
   };
   for (const auto& [what, text] : bad) {
     program::put_text(folder.file("bad.geojson"), text);
-    expect_refused(run({"import", folder.file("bad.geojson"), "--layer", "*=paved-area", "--output", folder.file("job.json")}),
-                   "bad.geojson", what);
+    expect_refused(
+        run({"import", folder.file("bad.geojson"), "--layer", "*=paved-area", "--output", folder.file("job.json")}),
+        "bad.geojson", what);
     EXPECT_FALSE(folder.holds("job.json")) << what;
   }
 }

@@ -34,7 +34,8 @@ TEST_P(Demos, outputGoesToTheFileNamed) {
   EXPECT_EQ(program::text_of(folder.file("list.csv")), run({"takeoff", demo(GetParam()), "--as", "csv"}).out);
 }
 
-INSTANTIATE_TEST_SUITE_P(Jobs, Demos, testing::Values("pool-terrace-a.json", "pool-terrace-b.json", "bakery-court.json"));
+INSTANTIATE_TEST_SUITE_P(Jobs, Demos,
+                         testing::Values("pool-terrace-a.json", "pool-terrace-b.json", "bakery-court.json"));
 
 TEST(Commands, checkIsOneWhereThereIsAProblem) {
   const program::Said said = run({"check", demo("pool-terrace-a.json")});
@@ -44,7 +45,8 @@ TEST(Commands, checkIsOneWhereThereIsAProblem) {
 
 TEST(Commands, startFindsNoMoreCutsThanTheDrawingHasAndWritesTheJob) {
   const Folder folder;
-  const program::Said said = run({"start", demo("pool-terrace-b.json"), "W", "--for", "cuts", "--output", folder.file("moved.json")});
+  const program::Said said =
+      run({"start", demo("pool-terrace-b.json"), "W", "--for", "cuts", "--output", folder.file("moved.json")});
   ASSERT_EQ(said.code, 0) << said.err;
   const auto before = program::take_job(demo("pool-terrace-b.json")).measures("W");
   const auto after = program::take_job(folder.file("moved.json")).measures("W");

@@ -1,5 +1,7 @@
-// Outlines that other people drew: City of Cambridge, Massachusetts,, GIS basemap (public domain, PDDL 1.0) and OpenStreetMap
-// ((c) OpenStreetMap contributors, ODbL 1.0); answers computed with GEOS 3.11 through shapely. See tests/data/SOURCES.md.
+// Outlines that other people drew: City of Cambridge, Massachusetts,, GIS basemap (public domain, PDDL 1.0) and
+// OpenStreetMap
+// ((c) OpenStreetMap contributors, ODbL 1.0); answers computed with GEOS 3.11 through shapely. See
+// tests/data/SOURCES.md.
 #include <gtest/gtest.h>
 
 #include "app/run_program.h"
@@ -43,7 +45,8 @@ TEST_P(Outlines, areMeasuredAsGeosMeasuresThem) {
     ++seen;
     const std::string id = row.at("id");
     if (row.at("valid") != "True") {
-      EXPECT_FALSE(taken.problems(id).empty()) << id << " is invalid (" << row.at("why_invalid") << ") and nothing says so";
+      EXPECT_FALSE(taken.problems(id).empty())
+          << id << " is invalid (" << row.at("why_invalid") << ") and nothing says so";
       continue;
     }
     if (!lines) expect_close(sum_of_parts(taken, id, "outline_area_m2"), cell(row, "area_m2"), id + " area");

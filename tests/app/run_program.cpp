@@ -20,7 +20,8 @@ static int unique() {
   return ++count;
 }
 
-Folder::Folder() : path_(fs::temp_directory_path() / ("groundcourse-" + std::to_string(getpid()) + "-" + std::to_string(unique()))) {
+Folder::Folder()
+    : path_(fs::temp_directory_path() / ("groundcourse-" + std::to_string(getpid()) + "-" + std::to_string(unique()))) {
   fs::create_directories(path_);
 }
 
@@ -33,9 +34,7 @@ std::string text_of(const std::string& path) {
   return text.str();
 }
 
-void put_text(const std::string& path, const std::string& text) {
-  std::ofstream(path, std::ios::binary) << text;
-}
+void put_text(const std::string& path, const std::string& text) { std::ofstream(path, std::ios::binary) << text; }
 
 std::string data(const std::string& name) { return std::string(HOUSE_ROOT) + "/tests/data/" + name; }
 std::string demo(const std::string& name) { return std::string(HOUSE_ROOT) + "/demo-jobs/" + name; }
@@ -45,7 +44,8 @@ Said run(const std::vector<std::string>& words) {
   const std::string out = folder.file("out"), err = folder.file("err");
   const pid_t child = fork();
   if (child == 0) {
-    const int to_out = open(out.c_str(), O_CREAT | O_WRONLY, 0600), to_err = open(err.c_str(), O_CREAT | O_WRONLY, 0600);
+    const int to_out = open(out.c_str(), O_CREAT | O_WRONLY, 0600),
+              to_err = open(err.c_str(), O_CREAT | O_WRONLY, 0600);
     dup2(to_out, 1);
     dup2(to_err, 2);
     std::vector<char*> argv{const_cast<char*>(GROUNDCOURSE)};

@@ -40,7 +40,8 @@ void put_text(const std::string& path, const std::string& text);
 // Rows of a CSV file with a head line, by column name. Cells may be quoted.
 std::vector<std::map<std::string, std::string>> rows(const std::string& path);
 
-// The takeoff of an imported file as JSON: import with layers NAME=KIND, then takeoff. Fails the test where one of them does.
+// The takeoff of an imported file as JSON: import with layers NAME=KIND, then takeoff. Fails the test where one of them
+// does.
 struct Taken {
   files::Value json;
   std::string import_said;

@@ -1,5 +1,5 @@
-// Six back yards as they lie on the ground (City of Cambridge, Massachusetts, GIS basemap, PDDL 1.0); answers by GEOS through
-// shapely: the union of all paving less the pools, and less decks and porches too.
+// Six back yards as they lie on the ground (City of Cambridge, Massachusetts, GIS basemap, PDDL 1.0); answers by GEOS
+// through shapely: the union of all paving less the pools, and less decks and porches too.
 #include <gtest/gtest.h>
 
 #include "app/run_program.h"
@@ -9,7 +9,8 @@ using program::data;
 
 namespace {
 
-const std::vector<std::string> paving{"paved_other=paved-area", "private_walkway=paved-area", "footpath=paved-area", "pool=pool"};
+const std::vector<std::string> paving{"paved_other=paved-area", "private_walkway=paved-area", "footpath=paved-area",
+                                      "pool=pool"};
 
 double answer(const std::string& site, const char* column) {
   for (const auto& row : program::rows(data("answers_sites.csv")))
@@ -34,8 +35,9 @@ TEST_P(Sites, decksAndPorchesAsKeepOutsCutToo) {
   EXPECT_NEAR(taken.sum("paved-area", "net_area_m2"), answer(GetParam(), "paved_minus_pools_decks_porches_m2"), 0.02);
 }
 
-INSTANTIATE_TEST_SUITE_P(Yards, Sites, testing::Values("site_02.geojson", "site_05.geojson", "site_08.geojson",
-                                                       "site_14.geojson", "site_17.geojson"));
+INSTANTIATE_TEST_SUITE_P(Yards, Sites,
+                         testing::Values("site_02.geojson", "site_05.geojson", "site_08.geojson", "site_14.geojson",
+                                         "site_17.geojson"));
 
 // Two of its walkways cross themselves: its paving has no true area, and that is said with their places.
 TEST(Sites, aYardWithCrossedWalksSaysSo) {

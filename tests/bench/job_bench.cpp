@@ -1,5 +1,5 @@
-// A whole job: read, computed and priced. Row 5 of the speed table (an edit of a house-sized job, all results and price)
-// and a job of 1,000 elements. Times print side by side, with the ratio of a thousand elements to the house.
+// A whole job: read, computed and priced. Row 5 of the speed table (an edit of a house-sized job, all results and
+// price) and a job of 1,000 elements. Times print side by side, with the ratio of a thousand elements to the house.
 #include <benchmark/benchmark.h>
 
 #include <fstream>

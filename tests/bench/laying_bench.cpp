@@ -52,10 +52,11 @@ Region deck() {
   const auto post = [&](double x, double y) {
     return Ring{{in(x, y), 0, {}}, {in(x + 24, y), 0, {}}, {in(x + 24, y + 24), 0, {}}, {in(x, y + 24), 0, {}}};
   };
-  return region({{{in(8, 60), quarter, {}}, {in(60, 8), 0, {}}, {in(472, 8), 0, {}}, {in(472, 299), 0, {}}, {in(8, 299), 0, {}}},
-                 {{in(73, 150), 0.4, {}}, {in(300, 61), 0.6, {}}, {in(300, 240), 0.3, {}}, {in(160, 200), 0.7, {}}},
-                 post(420, 98),
-                 post(420, 182)});
+  return region(
+      {{{in(8, 60), quarter, {}}, {in(60, 8), 0, {}}, {in(472, 8), 0, {}}, {in(472, 299), 0, {}}, {in(8, 299), 0, {}}},
+       {{in(73, 150), 0.4, {}}, {in(300, 61), 0.6, {}}, {in(300, 240), 0.3, {}}, {in(160, 200), 0.7, {}}},
+       post(420, 98),
+       post(420, 182)});
 }
 
 Lattice herringbone(Point start = {}) {
@@ -231,7 +232,8 @@ int main(int argc, char** argv) {
   if (t.contains("lay_five_million") && t.contains("lay_half_a_million")) {
     std::printf("5 M units / 0.5 M units: %.2f (budget: at most 4)\n", t["lay_five_million"] / t["lay_half_a_million"]);
   }
-  if (t.contains("one_corner_moved")) std::printf("one corner moved, laid afresh: %.2f ms (budget: 2)\n", t["one_corner_moved"]);
+  if (t.contains("one_corner_moved"))
+    std::printf("one corner moved, laid afresh: %.2f ms (budget: 2)\n", t["one_corner_moved"]);
   if (t.contains("best_of_2000_starts")) {
     std::printf("best of 2,000 starts: %.0f ms (budget: 1000)\n", t["best_of_2000_starts"]);
   }

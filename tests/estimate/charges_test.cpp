@@ -74,8 +74,8 @@ TEST(Charges, PalletsComeByFlatbedStageByStage) {
   // Weight alone: 30 step blocks of 217.1 kg stand on 6 pallets, but weigh 31 x 217.1 = 6.73 t = 7.42 tons: 1 flatbed;
   // 60 are 62 (2 % broken) on 13 pallets, 13.46 t = 14.84 tons: 2.
   const auto steps = [](double count) {
-    return line_of(estimate::estimate(trucked_job(), takeoff_of({line(Stage::coping, "step-6x16x60",
-                                                                      amount(count, units::piece))})),
+    return line_of(estimate::estimate(trucked_job(),
+                                      takeoff_of({line(Stage::coping, "step-6x16x60", amount(count, units::piece))})),
                    "delivery:unit-yard")
         .order_quantity;
   };

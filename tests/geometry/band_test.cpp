@@ -61,8 +61,8 @@ TEST(Band, OfALine) {
   EXPECT_EQ(named, 2);  // along the path and along the far side; the ends are nobody's
 }
 
-// A kerb along a quarter of 60 in radius, 10 in wide, outside: pi/4 (70^2 - 60^2); inside pi/4 (60^2 - 50^2); wider than
-// the radius inside: the quarter disc, pi/4 60^2.
+// A kerb along a quarter of 60 in radius, 10 in wide, outside: pi/4 (70^2 - 60^2); inside pi/4 (60^2 - 50^2); wider
+// than the radius inside: the quarter disc, pi/4 60^2.
 TEST(Band, OfAQuarterCircle) {
   const Path quarter = open({{at_inches(60, 0), 'l', at_inches(0, 0)}, {at_inches(0, 60)}});
   const double square = inch * inch;
@@ -81,7 +81,8 @@ TEST(Band, OfACorner) {
 // A kerb of the made-up demo job: 35 ft of line, a quarter of 60 in radius turning in, 10 ft of line, 10 in outside:
 // 420 x 10 + pi/4 (70^2 - 60^2) + 120 x 10 square inches.
 TEST(Band, OfATangentKerb) {
-  const Path kerb = open({{at_inches(480, 0)}, {at_inches(60, 0), 'r', at_inches(60, 60)}, {at_inches(0, 60)}, {at_inches(0, 180)}});
+  const Path kerb =
+      open({{at_inches(480, 0)}, {at_inches(60, 0), 'r', at_inches(60, 60)}, {at_inches(0, 60)}, {at_inches(0, 180)}});
   const double expected = (4200 + pi / 4 * 1300 + 1200) * inch * inch;
   EXPECT_NEAR(made(kerb, Length::inches(10), Side::left).area().si(), expected, 1e-7);
 }
@@ -116,7 +117,8 @@ TEST(Band, AHairpinCountsOnce) {
 // A sharp inside corner of 45 degrees, legs 10 ft, 1 ft wide: the strips meet on the bisector; each leg loses half of
 // 1 x 1/tan(22.5 deg): 20 - 1/tan(22.5 deg) = 17.586 sq ft.
 TEST(Band, ASharpInsideCorner) {
-  const Path vee = open({{at_inches(120, 0)}, {at_inches(0, 0)}, {at_inches(120 * std::sqrt(0.5), 120 * std::sqrt(0.5))}});
+  const Path vee =
+      open({{at_inches(120, 0)}, {at_inches(0, 0)}, {at_inches(120 * std::sqrt(0.5), 120 * std::sqrt(0.5))}});
   EXPECT_NEAR(made(vee, Length::feet(1), Side::right).area().si(), (20 - 1 / std::tan(pi / 8)) * square_foot, 1e-5);
 }
 
@@ -124,7 +126,8 @@ TEST(Band, ASharpInsideCorner) {
 // off, (1/sin a - 5)^2 tan a, w = 1.
 TEST(Band, CutOffPastTheLimit) {
   const double a = 5 * pi / 180;
-  const Path needle = open({{at_metres(-9 * std::cos(a), -9 * std::sin(a))}, {at_metres(0, 0)},
+  const Path needle = open({{at_metres(-9 * std::cos(a), -9 * std::sin(a))},
+                            {at_metres(0, 0)},
                             {at_metres(-9 * std::cos(a), 9 * std::sin(a))}});
   const double tip = 1 / std::sin(a) - 5;
   const double expected = 18 + 1 / std::tan(a) - tip * tip * std::tan(a);
@@ -133,7 +136,8 @@ TEST(Band, CutOffPastTheLimit) {
 
 TEST(Band, RefusesNoWidth) {
   EXPECT_EQ(band(open({{at_inches(0, 0)}, {at_inches(9, 0)}}), Length(), Side::left).error().code, "band-width");
-  EXPECT_EQ(band(open({{at_inches(0, 0)}, {at_inches(9, 0)}}), Length::inches(-1), Side::left).error().code, "band-width");
+  EXPECT_EQ(band(open({{at_inches(0, 0)}, {at_inches(9, 0)}}), Length::inches(-1), Side::left).error().code,
+            "band-width");
 }
 
 Path any_path(bool arcs) {
@@ -196,7 +200,8 @@ TEST(Band, HoldsWhatIsBesideItsEdges) {
 TEST(Band, MovedByWholeStepsIsTheSame) {
   EXPECT_TRUE(rc::check("to the bit", [] {
     const Path path = any_path(true);
-    const Vec by{double(*rc::gen::inRange(-500'000'000, 500'000'000)), double(*rc::gen::inRange(-500'000'000, 500'000'000))};
+    const Vec by{double(*rc::gen::inRange(-500'000'000, 500'000'000)),
+                 double(*rc::gen::inRange(-500'000'000, 500'000'000))};
     const Path there = *Path::make(moved(path.edges(), by), moved(path.end(), by));
     const Length width = Length::millimetres(*rc::gen::inRange(50, 900));
     const auto a = band(path, width, Side::left);
@@ -224,7 +229,8 @@ TEST(Parallel, Corners) {
 // Length of a line beside a smooth one: L - d x turn. The kerb turns right by a quarter: 540 + 60 pi/2 in; 4 in to its
 // left + 4 pi/2, to its right - 4 pi/2.
 TEST(Parallel, LengthChangesByTheTurn) {
-  const Path kerb = open({{at_inches(480, 0)}, {at_inches(60, 0), 'r', at_inches(60, 60)}, {at_inches(0, 60)}, {at_inches(0, 180)}});
+  const Path kerb =
+      open({{at_inches(480, 0)}, {at_inches(60, 0), 'r', at_inches(60, 60)}, {at_inches(0, 60)}, {at_inches(0, 180)}});
   const double length = (540 + 30 * pi) * inch;
   EXPECT_NEAR(kerb.length().si(), length, 1e-6);
   EXPECT_NEAR(beside(kerb, Length::inches(4)).length().si(), length + 2 * pi * inch, 1e-6);
@@ -249,8 +255,8 @@ TEST(Parallel, ClosedPathsStayClosed) {
 // A short edge between two left turns vanishes when moved in: 10 ft square with one corner cut by 1 ft, moved in 3 ft:
 // edges 4 ft apart in pairs again; the cut is gone where (its length) < 2 d tan(22.5 deg).
 TEST(Parallel, EdgesThatVanishAreLeftOut) {
-  const Path cut = closed(drawing::ring({{at_inches(0, 0)}, {at_inches(120, 0)}, {at_inches(120, 108)},
-                                         {at_inches(108, 120)}, {at_inches(0, 120)}}));
+  const Path cut = closed(drawing::ring(
+      {{at_inches(0, 0)}, {at_inches(120, 0)}, {at_inches(120, 108)}, {at_inches(108, 120)}, {at_inches(0, 120)}}));
   const Path line = beside(cut, Length::inches(36));
   ASSERT_EQ(line.size(), 4U);
   EXPECT_NEAR(line.length().si(), 16 * foot, 1e-9);

@@ -20,9 +20,7 @@ using units::Length;
 constexpr double pi = std::numbers::pi;
 constexpr double metre = Length::steps_per_metre;
 
-Point at(double x, double y) {
-  return {Length::nearest(units::Metres(x)), Length::nearest(units::Metres(y))};
-}
+Point at(double x, double y) { return {Length::nearest(units::Metres(x)), Length::nearest(units::Metres(y))}; }
 
 std::vector<Curve> curves_of(const Ring& ring, bool closed, Point last) {
   std::vector<Curve> made;
@@ -53,11 +51,13 @@ void expect_smooth(const std::vector<Curve>& curves, bool closed) {
   }
 }
 
-double off_circle(Point point, double radius) { return std::hypot(point.x.metres().si(), point.y.metres().si()) - radius; }
+double off_circle(Point point, double radius) {
+  return std::hypot(point.x.metres().si(), point.y.metres().si()) - radius;
+}
 
-// By symmetry the parabola through a point of a regular polygon and its neighbours has the circle's tangent there, and a
-// biarc between two points of a circle with its tangents is the circle. With a tolerance wide enough to take the first
-// biarc, eight points of a circle therefore give the circle, to the rounding of 16 joints.
+// By symmetry the parabola through a point of a regular polygon and its neighbours has the circle's tangent there, and
+// a biarc between two points of a circle with its tangents is the circle. With a tolerance wide enough to take the
+// first biarc, eight points of a circle therefore give the circle, to the rounding of 16 joints.
 TEST(Freeform, ABiarcOnACircleIsTheCircle) {
   const Ring ring = freeform(round_the_circle(8, 3), true, 0, Length::millimetres(100));
   EXPECT_EQ(ring.size(), 16U);
@@ -67,8 +67,8 @@ TEST(Freeform, ABiarcOnACircleIsTheCircle) {
   expect_smooth(curves_of(ring, true, {}), true);
 }
 
-// The cubic itself bellies a little less than the circle. For n points its middle is h/4 sin a cos a over the chord where
-// the circle's is h/2 tan (a/2), h = 2 r sin a, a = pi/n: for n = 24, r = 3 m they differ by 0.33 mm.
+// The cubic itself bellies a little less than the circle. For n points its middle is h/4 sin a cos a over the chord
+// where the circle's is h/2 tan (a/2), h = 2 r sin a, a = pi/n: for n = 24, r = 3 m they differ by 0.33 mm.
 TEST(Freeform, PointsOnACircleGiveNearlyTheCircle) {
   const Ring ring = freeform(round_the_circle(24, 3), true);
   for (const geometry::Edge& edge : ring) EXPECT_NEAR(off_circle(edge.from, 3), 0, 0.00033 + 0.0005);
@@ -169,7 +169,8 @@ TEST(Freeform, StaysWithinHalfAMillimetreOfTheCubicAndIsSmooth) {
     const auto p = [&](std::size_t i) { return points[i] - points[0]; };
     const auto slope = [&](std::size_t i) {
       if (i == 0) return lagrange_slope(p(0), p(1), p(2), 0);
-      if (i == n - 1) return lagrange_slope(p(n - 3), p(n - 2), p(n - 1), length(p(n - 2) - p(n - 3)) + length(p(n - 1) - p(n - 2)));
+      if (i == n - 1)
+        return lagrange_slope(p(n - 3), p(n - 2), p(n - 1), length(p(n - 2) - p(n - 3)) + length(p(n - 1) - p(n - 2)));
       return lagrange_slope(p(i - 1), p(i), p(i + 1), length(p(i) - p(i - 1)));
     };
     for (std::size_t i = 0; i + 1 < n; ++i) {

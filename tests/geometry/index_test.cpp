@@ -24,7 +24,8 @@ Point at(std::int64_t x, std::int64_t y) { return {Length::of_steps(x), Length::
 Point any_point(std::int64_t reach) { return at(*rc::gen::inRange(-reach, reach), *rc::gen::inRange(-reach, reach)); }
 Box any_box(std::int64_t reach) {
   const Point low = any_point(reach);
-  return {low, {low.x + Length::of_steps(*rc::gen::inRange(0, 400)), low.y + Length::of_steps(*rc::gen::inRange(0, 400))}};
+  return {low,
+          {low.x + Length::of_steps(*rc::gen::inRange(0, 400)), low.y + Length::of_steps(*rc::gen::inRange(0, 400))}};
 }
 bool touch(const Box& a, const Box& b) {
   return a.low.x <= b.high.x && b.low.x <= a.high.x && a.low.y <= b.high.y && b.low.y <= a.high.y;

@@ -15,7 +15,8 @@ using geometry::Region;
 const std::string data = HOUSE_ROOT "/tests/data/";
 
 // The answers are rounded to 0.001 m2 and made from coordinates of 1 mm.
-void expect_area(const Region& from, units::Length out, Corner corner, const std::string& answer, const std::string& id) {
+void expect_area(const Region& from, units::Length out, Corner corner, const std::string& answer,
+                 const std::string& id) {
   const auto made = geometry::offset(from, out, corner);
   ASSERT_TRUE(made.has_value()) << id << ": " << problem::sentence(made.error());
   drawing::expect_valid(*made);

@@ -109,11 +109,15 @@ TEST(Offset, ArcsStayConcentricAndKeepTheirOrigin) {
 }
 
 // An L: its inside corner keeps sharp when moved out and is what gets rounded when moved in.
-// 10 x 10 ft less 6 x 6 ft = 64 sq ft, perimeter 40 ft. Out 1 ft mitred: 12 x 12 - 6 x 6 = 108; in 1 ft: 8 x 8 - 6 x 6 =
-// 28 mitred; round out: less (4 - pi) / 4 at five corners; round in: less (1 - pi/4) more at the inside corner.
+// 10 x 10 ft less 6 x 6 ft = 64 sq ft, perimeter 40 ft. Out 1 ft mitred: 12 x 12 - 6 x 6 = 108; in 1 ft: 8 x 8 - 6 x 6
+// = 28 mitred; round out: less (4 - pi) / 4 at five corners; round in: less (1 - pi/4) more at the inside corner.
 TEST(Offset, AnInsideCorner) {
-  const Region ell = region({ring({{at_inches(0, 0)}, {at_inches(120, 0)}, {at_inches(120, 48)}, {at_inches(48, 48)},
-                                   {at_inches(48, 120)}, {at_inches(0, 120)}})});
+  const Region ell = region({ring({{at_inches(0, 0)},
+                                   {at_inches(120, 0)},
+                                   {at_inches(120, 48)},
+                                   {at_inches(48, 48)},
+                                   {at_inches(48, 120)},
+                                   {at_inches(0, 120)}})});
   const double one = square_foot;
   EXPECT_NEAR(moved_out(ell, Length::feet(1), Corner::mitred).area().si(), 108 * one, 1e-9);
   EXPECT_NEAR(moved_out(ell, Length::feet(-1), Corner::mitred).area().si(), 28 * one, 1e-9);
@@ -127,8 +131,9 @@ TEST(Offset, AnInsideCorner) {
 
 // Ground of 20 x 20 ft with a 6 x 6 ft hole, 1 ft: out 22^2 - 4^2, in 18^2 - 8^2. The hole is gone at 3 ft: 26^2.
 TEST(Offset, HolesShrinkWhenTheGroundGrows) {
-  const Region ground = region({rectangle(240, 240), ring({{at_inches(84, 84)}, {at_inches(84, 156)},
-                                                           {at_inches(156, 156)}, {at_inches(156, 84)}}, 2)});
+  const Region ground =
+      region({rectangle(240, 240),
+              ring({{at_inches(84, 84)}, {at_inches(84, 156)}, {at_inches(156, 156)}, {at_inches(156, 84)}}, 2)});
   const Region out = moved_out(ground, Length::feet(1), Corner::mitred);
   EXPECT_NEAR(out.area().si(), (22 * 22 - 4 * 4) * square_foot, 1e-9);
   EXPECT_EQ(out.polygons()[0].holes[0].edges()[0].origin, (Origin{2, 0}));
@@ -138,7 +143,8 @@ TEST(Offset, HolesShrinkWhenTheGroundGrows) {
 
 // A whole circle of two arcs, radius 5 ft, and its ring 1 ft wide: pi (36 - 25).
 TEST(Offset, Circles) {
-  const Region disc = region({ring({{at_inches(-60, 0), 'l', at_inches(0, 0)}, {at_inches(60, 0), 'l', at_inches(0, 0)}})});
+  const Region disc =
+      region({ring({{at_inches(-60, 0), 'l', at_inches(0, 0)}, {at_inches(60, 0), 'l', at_inches(0, 0)}})});
   EXPECT_NEAR(moved_out(disc, Length::feet(1), Corner::round).area().si(), 36 * pi * square_foot, 1e-9);
   EXPECT_NEAR(moved_out(disc, Length::feet(-4), Corner::round).area().si(), pi * square_foot, 1e-9);
   EXPECT_NEAR(moved_out(disc, Length::inches(-59), Corner::mitred).area().si(), pi * inch * inch, 1e-9);
@@ -148,10 +154,18 @@ TEST(Offset, Circles) {
 
 // A dumbbell: two 10 ft squares and a neck 2 ft wide, 6 ft long; moved in 1.5 ft the neck is gone: 2 x 7 x 7.
 TEST(Offset, ANarrowNeckParts) {
-  const Region bell = region({ring({{at_inches(0, 0)}, {at_inches(120, 0)}, {at_inches(120, 48)}, {at_inches(192, 48)},
-                                    {at_inches(192, 0)}, {at_inches(312, 0)}, {at_inches(312, 120)},
-                                    {at_inches(192, 120)}, {at_inches(192, 72)}, {at_inches(120, 72)},
-                                    {at_inches(120, 120)}, {at_inches(0, 120)}})});
+  const Region bell = region({ring({{at_inches(0, 0)},
+                                    {at_inches(120, 0)},
+                                    {at_inches(120, 48)},
+                                    {at_inches(192, 48)},
+                                    {at_inches(192, 0)},
+                                    {at_inches(312, 0)},
+                                    {at_inches(312, 120)},
+                                    {at_inches(192, 120)},
+                                    {at_inches(192, 72)},
+                                    {at_inches(120, 72)},
+                                    {at_inches(120, 120)},
+                                    {at_inches(0, 120)}})});
   const Region in = moved_out(bell, Length::inches(-18), Corner::mitred);
   ASSERT_EQ(in.polygons().size(), 2U);
   EXPECT_NEAR(in.area().si(), 98 * square_foot, 1e-9);
@@ -168,8 +182,12 @@ TEST(Offset, ZeroAndNothing) {
 
 // Edges that go on straight keep their own names: a side drawn as three edges stays three.
 TEST(Offset, CollinearEdgesKeepTheirNames) {
-  const Region patio = region({ring({{at_inches(0, 0)}, {at_inches(30, 0)}, {at_inches(90, 0)}, {at_inches(120, 0)},
-                                     {at_inches(120, 100)}, {at_inches(0, 100)}})});
+  const Region patio = region({ring({{at_inches(0, 0)},
+                                     {at_inches(30, 0)},
+                                     {at_inches(90, 0)},
+                                     {at_inches(120, 0)},
+                                     {at_inches(120, 100)},
+                                     {at_inches(0, 100)}})});
   for (const int d : {10, -10}) {
     const Region made = moved_out(patio, Length::inches(d), Corner::mitred);
     const Ring& edges = made.polygons()[0].outer.edges();
@@ -196,9 +214,9 @@ TEST(Offset, PastTheLimitACornerIsCutOff) {
   EXPECT_EQ(moved_out(needle, Length::inches(2), Corner::mitred, 21).polygons()[0].outer.edges().size(), 3U);
 }
 
-// A D: half circle of radius 5 ft on a straight side of 10 ft. The corners are 90 degrees between line and arc; moved out
-// by 1 ft, line y = -1 and circle of 6 ft meet at x = sqrt(36 - 1). Area: half disc 18 pi, and below it the part of the
-// disc between y = -1 and 0: sqrt(35) + 36 asin(1/6).
+// A D: half circle of radius 5 ft on a straight side of 10 ft. The corners are 90 degrees between line and arc; moved
+// out by 1 ft, line y = -1 and circle of 6 ft meet at x = sqrt(36 - 1). Area: half disc 18 pi, and below it the part of
+// the disc between y = -1 and 0: sqrt(35) + 36 asin(1/6).
 TEST(Offset, ALineMeetsAnArc) {
   const Region shape = region({ring({{at_inches(-60, 0)}, {at_inches(60, 0), 'l', at_inches(0, 0)}})});
   const Region out = moved_out(shape, Length::feet(1), Corner::mitred);
@@ -210,8 +228,8 @@ TEST(Offset, ALineMeetsAnArc) {
 }
 
 TEST(Offset, AFreeformPoolFollowsSteiner) {
-  const std::vector<Point> points{at_metres(0, 0), at_metres(4, -1), at_metres(7, 1), at_metres(6, 4),
-                                  at_metres(3, 3.4), at_metres(0.5, 4)};
+  const std::vector<Point> points{at_metres(0, 0), at_metres(4, -1),  at_metres(7, 1),
+                                  at_metres(6, 4), at_metres(3, 3.4), at_metres(0.5, 4)};
   const Region pool = region({geometry::freeform(points, true, 9)});
   const double area = pool.area().si();
   const double length = pool.perimeter().si();
@@ -230,7 +248,8 @@ double plain_area(const Region& from, Length out, Corner corner) {
   const auto whole = geos::multipolygon(patches, from.bounds().low);
   GEOSBufferParams* params = GEOSBufferParams_create_r(geos::context());
   GEOSBufferParams_setQuadrantSegments_r(geos::context(), params, 90);
-  GEOSBufferParams_setJoinStyle_r(geos::context(), params, corner == Corner::mitred ? GEOSBUF_JOIN_MITRE : GEOSBUF_JOIN_ROUND);
+  GEOSBufferParams_setJoinStyle_r(geos::context(), params,
+                                  corner == Corner::mitred ? GEOSBUF_JOIN_MITRE : GEOSBUF_JOIN_ROUND);
   GEOSBufferParams_setMitreLimit_r(geos::context(), params, 5);
   const geos::Geometry made(GEOSBufferWithParams_r(geos::context(), whole.get(), params, double(out.steps())));
   GEOSBufferParams_destroy_r(geos::context(), params);
@@ -258,8 +277,9 @@ Length any_width() {
   return Length::millimetres(millimetres == 0 ? 1 : millimetres);
 }
 
-// Straight outlines: the same area as GEOS's own, but for the grid's rounding (1 step along the perimeter), the chords of
-// its round corners (90 to a quarter: under 1e-4 of the corners' sectors) and its simplifying of an hundredth of the width.
+// Straight outlines: the same area as GEOS's own, but for the grid's rounding (1 step along the perimeter), the chords
+// of its round corners (90 to a quarter: under 1e-4 of the corners' sectors) and its simplifying of an hundredth of the
+// width.
 TEST(Offset, AgreesWithThePlainBufferOnStraightOutlines) {
   EXPECT_TRUE(rc::check("areas of straight outlines", [] {
     const Region drawn = any_star(false);
@@ -291,7 +311,8 @@ TEST(Offset, MovedByWholeStepsIsTheSame) {
   EXPECT_TRUE(rc::check("to the bit", [] {
     const Region drawn = any_star(true);
     RC_PRE(sound(drawn));
-    const Vec by{double(*rc::gen::inRange(-500'000'000, 500'000'000)), double(*rc::gen::inRange(-500'000'000, 500'000'000))};
+    const Vec by{double(*rc::gen::inRange(-500'000'000, 500'000'000)),
+                 double(*rc::gen::inRange(-500'000'000, 500'000'000))};
     const Length out = any_width();
     const Corner corner = *rc::gen::element(Corner::mitred, Corner::round);
     const Region here = moved_out(drawn, out, corner);

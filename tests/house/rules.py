@@ -10,6 +10,12 @@ from pathlib import Path
 
 ROOT = Path(__file__).resolve().parent.parent.parent
 LONGEST = {".cpp": 400, ".h": 200}
+# Longer on purpose, each with its reason; nothing joins them without one.
+LISTED = {
+    "core/plan/element.h": 290,             # one small struct for each kind of element, read as one list
+    "core/store/columns.h": 240,            # the columns of every table, named once for both ways
+    "core/takeoff/edges/coping.cpp": 410,   # one pool's coping from line to order
+}
 ORDER = ["problem", "units", "geometry", "catalogue", "plan", "takeoff", "estimate", "results", "files", "store"]
 # files reads and writes what results makes, and store keeps what files can read: both may use what stands before them.
 
@@ -55,7 +61,7 @@ def too_long():
     found = []
     for file in sources("app", "core"):
         count = len(file.read_text(encoding="utf-8").splitlines())
-        if count > LONGEST[file.suffix]:
+        if count > LISTED.get(str(file.relative_to(ROOT)), LONGEST[file.suffix]):
             found.append(f"{file.relative_to(ROOT)} ({count})")
     return found
 

@@ -14,8 +14,10 @@ TEST(Along, aPartOfAnArcKeepsItsCircle) {
 }
 
 TEST(Along, sidesOfOneGroupMakeOnePathRoundTheCorner) {
-  const plan::Site site = plan::site(job({paved("A1", rectangle(0, 0, 240, 120)), building("H", rectangle(0, 120, 240, 400))}));
-  const auto free = plan::along(*site.find("A1"), [](const plan::Stretch& s) { return s.meets == plan::Meets::planting ? 1 : -1; });
+  const plan::Site site =
+      plan::site(job({paved("A1", rectangle(0, 0, 240, 120)), building("H", rectangle(0, 120, 240, 400))}));
+  const auto free =
+      plan::along(*site.find("A1"), [](const plan::Stretch& s) { return s.meets == plan::Meets::planting ? 1 : -1; });
   ASSERT_EQ(free.size(), 1u);  // west, south and east in one, although the outline begins at the south-west corner
   EXPECT_EQ(free[0].path.size(), 3u);
   EXPECT_NEAR(feet(free[0].path.length()), 40, 1e-9);

@@ -7,7 +7,9 @@
 
 using namespace small;
 
-static std::shared_ptr<const plan::Job> value(plan::Job job) { return std::make_shared<const plan::Job>(std::move(job)); }
+static std::shared_ptr<const plan::Job> value(plan::Job job) {
+  return std::make_shared<const plan::Job>(std::move(job));
+}
 
 TEST(History, undoAndRedoNameTheEdit) {
   plan::History history(value(job({})));

@@ -4,8 +4,8 @@
 #include <array>
 
 #include "geometry/overlay.h"
-#include "plan/small_jobs.h"
 #include "plan/site.h"
+#include "plan/small_jobs.h"
 
 using namespace small;
 
@@ -28,7 +28,8 @@ TEST(Net, aPoolIsTakenOutOfPavingWhateverTheOrder) {
 }
 
 TEST(Net, ofTwoAreasTheLaterKeepsTheOverlapAndANoticeSaysHowMuch) {
-  const plan::Site site = plan::site(job({paved("A1", rectangle(0, 0, 120, 120)), paved("A2", rectangle(108, 0, 240, 120))}));
+  const plan::Site site =
+      plan::site(job({paved("A1", rectangle(0, 0, 120, 120)), paved("A2", rectangle(108, 0, 240, 120))}));
   EXPECT_NEAR(square_feet(site.find("A1")->net.area()), 90, 1e-9);
   EXPECT_NEAR(square_feet(site.find("A2")->net.area()), 110, 1e-9);
   const auto* said = find(site, "paving-overlaps");
@@ -39,8 +40,9 @@ TEST(Net, ofTwoAreasTheLaterKeepsTheOverlapAndANoticeSaysHowMuch) {
 }
 
 TEST(Net, pavingWhollyUnderAPoolIsAProblemAndTheRestComputes) {
-  const plan::Site site = plan::site(job({paved("A1", rectangle(60, 60, 120, 120)), pool("P", rectangle(0, 0, 240, 240)),
-                                          paved("A2", rectangle(300, 0, 420, 120))}));
+  const plan::Site site =
+      plan::site(job({paved("A1", rectangle(60, 60, 120, 120)), pool("P", rectangle(0, 0, 240, 240)),
+                      paved("A2", rectangle(300, 0, 420, 120))}));
   const auto* said = find(site, "paving-covered");
   ASSERT_NE(said, nullptr);
   EXPECT_EQ(said->severity, problem::Severity::problem);
@@ -49,7 +51,8 @@ TEST(Net, pavingWhollyUnderAPoolIsAProblemAndTheRestComputes) {
 }
 
 TEST(Net, aPoolOutsidePavingIsNoProblem) {  // deck on two sides; coping alone
-  const plan::Site site = plan::site(job({paved("A1", rectangle(0, 0, 120, 120)), pool("P", rectangle(60, 60, 360, 360))}));
+  const plan::Site site =
+      plan::site(job({paved("A1", rectangle(0, 0, 120, 120)), pool("P", rectangle(60, 60, 360, 360))}));
   EXPECT_TRUE(site.problems.empty());
 }
 

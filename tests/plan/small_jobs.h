@@ -20,9 +20,7 @@ inline Ring rectangle(long x0, long y0, long x1, long y1) {
 }
 
 // A whole circle as two half circles.
-inline Ring circle(long x, long y, long radius) {
-  return {{at(x - radius, y), 1, {}}, {at(x + radius, y), 1, {}}};
-}
+inline Ring circle(long x, long y, long radius) { return {{at(x - radius, y), 1, {}}, {at(x + radius, y), 1, {}}}; }
 
 inline plan::Element paved(std::string id, Ring ring) {
   plan::PavedArea area;

@@ -3,8 +3,8 @@
 
 #include <map>
 
-#include "plan/small_jobs.h"
 #include "plan/site.h"
+#include "plan/small_jobs.h"
 
 using namespace small;
 
@@ -19,8 +19,9 @@ static std::map<std::string, double> lengths(const plan::Ground& ground) {
 
 // A deck of 20 x 10 ft with a house along its north side for 12 ft, a kerb line along the south.
 TEST(Stretch, sidesMeetWhatLiesAlongThem) {
-  const plan::Site site = plan::site(job({paved("A1", rectangle(0, 0, 240, 120)), building("H", rectangle(60, 120, 204, 400)),
-                                          run("K", {{at(0, 0), 0, {}}}, at(240, 0), "restraint")}));
+  const plan::Site site =
+      plan::site(job({paved("A1", rectangle(0, 0, 240, 120)), building("H", rectangle(60, 120, 204, 400)),
+                      run("K", {{at(0, 0), 0, {}}}, at(240, 0), "restraint")}));
   const auto found = lengths(*site.find("A1"));
   EXPECT_NEAR(found.at("building H"), 12, 1e-6);
   EXPECT_NEAR(found.at("restraint K"), 20, 1e-6);
@@ -49,7 +50,8 @@ TEST(Stretch, theEdgeOfAPoolInPavingMeetsTheWaterAllRound) {
 
 TEST(Stretch, aShortOneJoinsItsLongerSide) {
   // Two areas side by side, the second ends 1 in short of the first's corner: 1 in of planting joins the 119 in.
-  const plan::Site site = plan::site(job({paved("A1", rectangle(0, 0, 120, 120)), paved("A2", rectangle(120, 1, 240, 120))}));
+  const plan::Site site =
+      plan::site(job({paved("A1", rectangle(0, 0, 120, 120)), paved("A2", rectangle(120, 1, 240, 120))}));
   const auto found = lengths(*site.find("A1"));
   EXPECT_EQ(found.count("planting"), 1u);
   EXPECT_NEAR(found.at("paving A2") + found.at("planting"), 40, 1e-6);

@@ -1,4 +1,5 @@
-// The demo jobs, read once and computed, and the answers to the pool terrace that were worked out apart from the program.
+// The demo jobs, read once and computed, and the answers to the pool terrace that were worked out apart from the
+// program.
 #pragma once
 
 #include <gtest/gtest.h>
@@ -44,7 +45,8 @@ inline double measure(const results::Results& results, const std::string& elemen
 
 // demo-answers.csv: worked by plain formulas and by clipping every unit, see its column `method`.
 inline double answer(const std::string& version, const std::string& element, const std::string& name) {
-  static const auto table = files::read_csv(text_of(std::string(HOUSE_ROOT) + "/tests/data/demo-answers.csv"), "demo-answers.csv");
+  static const auto table =
+      files::read_csv(text_of(std::string(HOUSE_ROOT) + "/tests/data/demo-answers.csv"), "demo-answers.csv");
   for (const files::CsvRow& row : table->rows)
     if (row.cells[0].find(version) != std::string::npos && row.cells[1] == element && row.cells[2] == name)
       return units::read_number(row.cells[3]).value_or(-1);

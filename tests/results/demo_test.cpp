@@ -1,5 +1,5 @@
-// The pool terrace against answers that were worked out apart from the program (tests/data/demo-answers.csv: exact arcs,
-// Steiner's formula, every unit clipped, Pappus).
+// The pool terrace against answers that were worked out apart from the program (tests/data/demo-answers.csv: exact
+// arcs, Steiner's formula, every unit clipped, Pappus).
 #include <map>
 #include <set>
 #include <tuple>
@@ -20,8 +20,9 @@ class Terrace : public testing::TestWithParam<Version> {
     // Computed once for all tests of a version.
     static std::map<std::string, results::Results> computed;
     const auto found = computed.find(GetParam().file);
-    results = found != computed.end() ? &found->second
-                                      : &computed.emplace(GetParam().file, demo::compute(demo::job(GetParam().file))).first->second;
+    results = found != computed.end()
+                  ? &found->second
+                  : &computed.emplace(GetParam().file, demo::compute(demo::job(GetParam().file))).first->second;
   }
   double answer(const std::string& element, const std::string& name) const {
     return demo::answer(GetParam().letter, element, name);
@@ -29,7 +30,8 @@ class Terrace : public testing::TestWithParam<Version> {
   double measure(const std::string& element, const std::string& name) const {
     return demo::measure(*results, element, name);
   }
-  void expect_alike(const std::string& element, const std::string& own, const std::string& theirs, double relative) const {
+  void expect_alike(const std::string& element, const std::string& own, const std::string& theirs,
+                    double relative) const {
     const double wanted = answer(element, theirs);
     EXPECT_NEAR(measure(element, own), wanted, relative * wanted) << element << " " << own;
   }
@@ -120,8 +122,9 @@ TEST_P(Terrace, kerbs) {
   EXPECT_NEAR(centre, answer("K1..K4", "kerb_centre_length_m"), 1e-4);
 }
 
-// Stone under the deck: the two areas and 10 in past every kerb, 6 in deep. The answer's worker laid the ends of the kerb
-// strip and the walk's own base over each other in two corners of 10 x 6 in; here the deeper base has that ground once.
+// Stone under the deck: the two areas and 10 in past every kerb, 6 in deep. The answer's worker laid the ends of the
+// kerb strip and the walk's own base over each other in two corners of 10 x 6 in; here the deeper base has that ground
+// once.
 TEST_P(Terrace, baseStone) {
   double base = 0;
   for (const takeoff::Line& line : results->takeoff.lines)
@@ -138,9 +141,9 @@ TEST_P(Terrace, baseStone) {
   EXPECT_NEAR(dense, answer("W", "base_dense_t") * 1000 - 18.48, 0.5);
 }
 
-// The answer fills every joint to 1/8 in below the top. In the walk, on sand, the bed rises 3/8 in into the joint (trade
-// practice, data), so a share of 0.375 / 2.25 of its fill is bedding already. What is left of the difference is the border,
-// whose joints are those of the pieces laid and not a flat share.
+// The answer fills every joint to 1/8 in below the top. In the walk, on sand, the bed rises 3/8 in into the joint
+// (trade practice, data), so a share of 0.375 / 2.25 of its fill is bedding already. What is left of the difference is
+// the border, whose joints are those of the pieces laid and not a flat share.
 TEST_P(Terrace, polymerSandAndSealant) {
   double sand = 0, tubes = 0;
   for (const estimate::OrderLine& line : results->estimate.lines) {
@@ -166,7 +169,8 @@ TEST_P(Terrace, totalsAddUp) {
   EXPECT_FALSE(results->final());  // walls, steps and drains are not worked out yet
 }
 
-INSTANTIATE_TEST_SUITE_P(Versions, Terrace, testing::Values(Version{"A", "pool-terrace-a"}, Version{"B", "pool-terrace-b"}),
+INSTANTIATE_TEST_SUITE_P(Versions, Terrace,
+                         testing::Values(Version{"A", "pool-terrace-a"}, Version{"B", "pool-terrace-b"}),
                          [](const auto& version) { return std::string(version.param.letter); });
 
 }  // namespace

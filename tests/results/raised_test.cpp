@@ -14,7 +14,8 @@ plan::Job changed(plan::Job job, const std::string& element, Change change) {
 
 bool any_hold_point(const results::Results& results, const std::string& word) {
   return std::ranges::any_of(results.takeoff.stages, [&](const takeoff::StageNotes& notes) {
-    return std::ranges::any_of(notes.hold_points, [&](const auto& point) { return point.look_at.find(word) != std::string::npos; });
+    return std::ranges::any_of(notes.hold_points,
+                               [&](const auto& point) { return point.look_at.find(word) != std::string::npos; });
   });
 }
 
@@ -22,7 +23,7 @@ bool any_hold_point(const results::Results& results, const std::string& word) {
 
 TEST(Raised, asGiven) {
   const results::Results results = demo::compute(demo::job("pool-terrace-a"));
-  EXPECT_TRUE(demo::raised(results, "bonding", "P"));      // licensed electrician, NEC 680.26(B)(2)
+  EXPECT_TRUE(demo::raised(results, "bonding", "P"));  // licensed electrician, NEC 680.26(B)(2)
   EXPECT_TRUE(demo::raised(results, "not-computed", "RW"));
   EXPECT_FALSE(demo::raised(results, "no-way-out"));
   EXPECT_FALSE(demo::raised(results, "herringbone-misfit"));
@@ -53,8 +54,8 @@ TEST(Raised, fullSizeUnitsDoNotLayHerringboneWithAJoint) {
   EXPECT_FALSE(demo::raised(results, "herringbone-misfit", "A2"));  // the rest computes
 }
 
-// A1's north edge moved from 25 ft 7 in to 26 ft 7 in: A1 and A2 overlap in 480 x 7 in less the round corner = 23.33 sq ft
-// (3359.2 sq in) = 2.167 m2.
+// A1's north edge moved from 25 ft 7 in to 26 ft 7 in: A1 and A2 overlap in 480 x 7 in less the round corner = 23.33 sq
+// ft (3359.2 sq in) = 2.167 m2.
 TEST(Raised, anOverlapIsSaidWithItsArea) {
   const plan::Job job = changed(demo::job("pool-terrace-a"), "A1", [](plan::Element& element) {
     for (geometry::Edge& edge : std::get<plan::PavedArea>(element.kind).outline[0].edges)

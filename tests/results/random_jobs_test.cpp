@@ -72,7 +72,8 @@ TEST(RandomJobs, movingAJobByWholeStepsIsEqualToTheBit) {
     const plan::Job job = demo::job(name);
     const std::string before = numbers(demo::compute(job));
     for (const auto& [dx, dy] : {std::pair{1LL, 0LL}, {-7LL, 13LL}, {123456789LL, -98765432LL}})
-      EXPECT_EQ(numbers(demo::compute(moved(job, Length::of_steps(dx), Length::of_steps(dy)))), before) << name << " by " << dx << ", " << dy;
+      EXPECT_EQ(numbers(demo::compute(moved(job, Length::of_steps(dx), Length::of_steps(dy)))), before)
+          << name << " by " << dx << ", " << dy;
   }
 }
 

@@ -47,8 +47,8 @@ TEST(Length, NearestUndoesMetresOnTheWholeGrid) {
 
 TEST(Length, NearestIsNeverMoreThanHalfAStepOff) {
   EXPECT_TRUE(rc::check("|value x 320000 - steps| <= 1/2", [] {
-    const double value = std::ldexp(static_cast<double>(even<std::int64_t>(-(1LL << 53), 1LL << 53)),
-                                    even<int>(-70, -14));
+    const double value =
+        std::ldexp(static_cast<double>(even<std::int64_t>(-(1LL << 53), 1LL << 53)), even<int>(-70, -14));
     const auto steps = Length::nearest(Metres(value)).steps();
     // 53 bits x 320000 = 2^9 x 625: 63 bits, which a long double of 64 bits holds exactly.
     static_assert(std::numeric_limits<long double>::digits >= 64);

@@ -2,12 +2,12 @@
 // under a decimal comma printf and strtod would change every file.
 #include <gtest/gtest.h>
 
+#include <unistd.h>
 #include <clocale>
 #include <cstdio>
 #include <cstdlib>
 #include <filesystem>
 #include <string>
-#include <unistd.h>
 
 #include "problem/problem.h"
 #include "units/money.h"

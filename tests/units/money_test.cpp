@@ -19,16 +19,16 @@ using units::times;
 Money coins(std::int64_t count) { return Money::of_coins(count); }
 
 TEST(MoneyTimes, TakesTheAmountAsItsShortestDecimal) {
-  EXPECT_EQ(times(coins(100), 0.145), coins(15));     // 1.00 x 0.145 = 0.145 -> 0.15; the double is 0.14499999999999999
+  EXPECT_EQ(times(coins(100), 0.145), coins(15));  // 1.00 x 0.145 = 0.145 -> 0.15; the double is 0.14499999999999999
   EXPECT_EQ(times(coins(100), -0.145), coins(-15));
   EXPECT_EQ(times(coins(-100), 0.145), coins(-15));
   EXPECT_EQ(times(coins(-100), -0.145), coins(15));
-  EXPECT_EQ(times(coins(100), 1.005), coins(101));    // 1.005 -> 1.01; the double is 1.00499999999999989
+  EXPECT_EQ(times(coins(100), 1.005), coins(101));  // 1.005 -> 1.01; the double is 1.00499999999999989
   EXPECT_EQ(times(coins(100), 0.144), coins(14));
-  EXPECT_EQ(times(coins(1), 0.5), coins(1));          // half a coin goes up
+  EXPECT_EQ(times(coins(1), 0.5), coins(1));  // half a coin goes up
   EXPECT_EQ(times(coins(1), 0.4999999999999999), coins(0));
   EXPECT_EQ(times(coins(1999), 3), coins(5997));
-  EXPECT_EQ(times(coins(1999), 1.15), coins(2299));   // 19.99 x 1.15 = 22.9885
+  EXPECT_EQ(times(coins(1999), 1.15), coins(2299));  // 19.99 x 1.15 = 22.9885
   EXPECT_EQ(times(coins(250), 1e3), coins(250000));
   EXPECT_EQ(times(coins(12345), 0), coins(0));
   EXPECT_EQ(times(coins(0), 1e300), coins(0));
@@ -133,12 +133,32 @@ TEST(ReadMoney, ReadsWhatIsWritten) {
 }
 
 TEST(ReadMoney, RefusesAllElseWithItsPlace) {
-  const struct { const char* text; int decimals; int column; } cases[] = {
-      {"", 2, 1}, {"-", 2, 2}, {"12.505", 2, 6}, {"12.", 2, 4}, {".5", 2, 1}, {"12,50", 2, 3}, {"1,234.50", 2, 2},
-      {"$5", 2, 1}, {"5 ", 2, 2}, {" 5", 2, 1}, {"+5", 2, 1}, {"--5", 2, 2}, {"1e3", 2, 2}, {"1.2.3", 2, 4},
-      {"12.5", 0, 3}, {"007", 2, 1}, {"-0.00", 2, 1}, {"nan", 2, 1}, {"0x10", 2, 2},
-      {"92233720368547758.08", 2, 1}, {"-92233720368547758.09", 2, 2},
-      {"99999999999999999999999999999999999999999", 2, 1}};
+  const struct {
+    const char* text;
+    int decimals;
+    int column;
+  } cases[] = {{"", 2, 1},
+               {"-", 2, 2},
+               {"12.505", 2, 6},
+               {"12.", 2, 4},
+               {".5", 2, 1},
+               {"12,50", 2, 3},
+               {"1,234.50", 2, 2},
+               {"$5", 2, 1},
+               {"5 ", 2, 2},
+               {" 5", 2, 1},
+               {"+5", 2, 1},
+               {"--5", 2, 2},
+               {"1e3", 2, 2},
+               {"1.2.3", 2, 4},
+               {"12.5", 0, 3},
+               {"007", 2, 1},
+               {"-0.00", 2, 1},
+               {"nan", 2, 1},
+               {"0x10", 2, 2},
+               {"92233720368547758.08", 2, 1},
+               {"-92233720368547758.09", 2, 2},
+               {"99999999999999999999999999999999999999999", 2, 1}};
   for (const auto& each : cases) {
     const auto money = units::read_money(each.text, each.decimals);
     ASSERT_FALSE(money.has_value()) << each.text;

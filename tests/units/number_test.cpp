@@ -8,8 +8,8 @@
 #include <cstring>
 #include <limits>
 
-#include "units/decimal.h"
 #include "draw.h"
+#include "units/decimal.h"
 
 namespace {
 
@@ -34,8 +34,9 @@ TEST(ReadNumber, ReadsDecimals) {
 }
 
 TEST(ReadNumber, GivesNothingForAllElse) {
-  for (const char* text : {"", " ", " 1", "1 ", "1,5", "1.000,5", "0x10", "nan", "inf", "-inf", "infinity", "NaN", "1e",
-                           "e3", "1.2.3", "--1", "+1", "-", ".", "1e999", "-1e999", "5 apples", "1'", "1e3.5", "\n1"}) {
+  for (const char* text :
+       {"",   " ",     " 1",  "1 ", "1,5", "1.000,5", "0x10",  "nan",    "inf",      "-inf", "infinity", "NaN", "1e",
+        "e3", "1.2.3", "--1", "+1", "-",   ".",       "1e999", "-1e999", "5 apples", "1'",   "1e3.5",    "\n1"}) {
     EXPECT_EQ(read_number(text), std::nullopt) << text;
   }
   EXPECT_EQ(read_number(std::string_view("1\0", 2)), std::nullopt);

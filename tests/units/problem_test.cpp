@@ -28,8 +28,7 @@ TEST(ProblemSentence, NamesThePlaceInWordsWithoutAFile) {
 TEST(ProblemSentence, NamesThePointOfThePlan) {
   EXPECT_EQ(sentence(at({"deck", "", 0, 0, problem::Xy{1.5, -0.0001}})),
             "deck at (1.500, 0.000) m: the text; the mend");
-  EXPECT_EQ(sentence(at({"", "", 0, 0, problem::Xy{-2, 1234.5678}})),
-            "at (-2.000, 1234.568) m: the text; the mend");
+  EXPECT_EQ(sentence(at({"", "", 0, 0, problem::Xy{-2, 1234.5678}})), "at (-2.000, 1234.568) m: the text; the mend");
 }
 
 TEST(ProblemSentence, LeavesOutWhatIsNotKnown) {

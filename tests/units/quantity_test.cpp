@@ -106,9 +106,9 @@ TEST(Conversions, PoundsAndTons) {
 
 TEST(Quantity, ArithmeticFollowsThePowers) {
   const SquareMetres area = Length::millimetres(2000) * Length::millimetres(3500);
-  EXPECT_EQ(area.si(), 7.0);                                                        // 2 m x 3.5 m
+  EXPECT_EQ(area.si(), 7.0);  // 2 m x 3.5 m
   const Kilograms mass = area * Metres(0.5) * KilogramsPerCubicMetre(2300);
-  EXPECT_EQ(mass.si(), 8050.0);                                                     // 7 x 0.5 x 2300
+  EXPECT_EQ(mass.si(), 8050.0);  // 7 x 0.5 x 2300
   EXPECT_EQ((mass / KilogramsPerCubicMetre(2300) / Metres(0.5)).si(), 7.0);
   EXPECT_EQ((area + area - area / 2.0).si(), 10.5);
   EXPECT_EQ((-area).si(), -7.0);

@@ -18,15 +18,22 @@ struct Example {
   Bare bare = Bare::metres;
 };
 
-struct Spelling { const char* feet; const char* between; const char* inches; };
+struct Spelling {
+  const char* feet;
+  const char* between;
+  const char* inches;
+};
 
 // How the parts of "12' 6 1/2" are held together.
 constexpr Spelling spellings[] = {
-    {"'", " ", "\""}, {"'", "", "\""}, {"'", "-", "\""}, {" ft", " ", " in"}, {"ft", "", "in"},
-    {" feet", " ", " inches"}, {" foot", "  ", " inch"}, {"\u2019", " ", "\u201d"}, {"\u2032", "", "\u2033"},
-    {"\u2032", "-", "\u2033"}, {"'", " ", ""}, {" FT", " ", "IN"}};
+    {"'", " ", "\""},         {"'", "", "\""},           {"'", "-", "\""},         {" ft", " ", " in"},
+    {"ft", "", "in"},         {" feet", " ", " inches"}, {" foot", "  ", " inch"}, {"\u2019", " ", "\u201d"},
+    {"\u2032", "", "\u2033"}, {"\u2032", "-", "\u2033"}, {"'", " ", ""},           {" FT", " ", "IN"}};
 
-struct Part { int top; int under; };
+struct Part {
+  int top;
+  int under;
+};
 constexpr Part parts[] = {{0, 1}, {1, 2}, {3, 4}, {5, 8}, {13, 16}, {31, 32}, {1, 64}};
 
 std::string inches_text(int whole, Part part) {
@@ -44,8 +51,8 @@ void add_feet_and_inches(std::vector<Example>& examples) {
     for (const int feet : {0, 1, 12, 250}) {
       for (const int inches : {0, 6, 11}) {
         for (const Part part : parts) {
-          const std::string text = std::to_string(feet) + spelling.feet + spelling.between + inches_text(inches, part) +
-                                   spelling.inches;
+          const std::string text =
+              std::to_string(feet) + spelling.feet + spelling.between + inches_text(inches, part) + spelling.inches;
           const Length length = Length::feet(feet) + inches_length(inches, part);
           examples.push_back({text, length});
           if (feet == 12) examples.push_back({"-" + text, -length});
@@ -75,10 +82,13 @@ void add_inches_alone(std::vector<Example>& examples) {
 }
 
 void add_metric(std::vector<Example>& examples) {
-  const struct { const char* unit; int steps; Bare bare; } units[] = {
-      {" m", 320000, Bare::feet}, {"m", 320000, Bare::inches}, {" cm", 3200, Bare::feet}, {"cm", 3200, Bare::metres},
-      {" mm", 320, Bare::metres}, {"mm", 320, Bare::feet_and_inches}, {"", 320000, Bare::metres},
-      {"", 320, Bare::millimetres}};
+  const struct {
+    const char* unit;
+    int steps;
+    Bare bare;
+  } units[] = {{" m", 320000, Bare::feet}, {"m", 320000, Bare::inches}, {" cm", 3200, Bare::feet},
+               {"cm", 3200, Bare::metres}, {" mm", 320, Bare::metres},  {"mm", 320, Bare::feet_and_inches},
+               {"", 320000, Bare::metres}, {"", 320, Bare::millimetres}};
   for (const auto& unit : units) {
     for (const int tenths : {0, 1, 5, 12, 100, 999, 38100}) {
       const std::string text = std::to_string(tenths / 10) + "." + std::to_string(tenths % 10) + unit.unit;
@@ -90,10 +100,16 @@ void add_metric(std::vector<Example>& examples) {
 }
 
 void add_sums(std::vector<Example>& examples) {
-  const struct { const char* text; Length length; } terms[] = {
-      {"12' 6 1/2\"", Length::inches(150) + Length::inch_64ths(32)}, {"3.5 m", Length::millimetres(3500)},
-      {"38 cm", Length::millimetres(380)}, {"2 1/2 in", Length::inch_64ths(160)}, {"7'-3\"", Length::inches(87)},
-      {"(4' - 1')", Length::feet(3)}, {"-5 mm", Length::millimetres(-5)}};
+  const struct {
+    const char* text;
+    Length length;
+  } terms[] = {{"12' 6 1/2\"", Length::inches(150) + Length::inch_64ths(32)},
+               {"3.5 m", Length::millimetres(3500)},
+               {"38 cm", Length::millimetres(380)},
+               {"2 1/2 in", Length::inch_64ths(160)},
+               {"7'-3\"", Length::inches(87)},
+               {"(4' - 1')", Length::feet(3)},
+               {"-5 mm", Length::millimetres(-5)}};
   for (const auto& a : terms) {
     for (const auto& b : terms) {
       const std::string first = a.text;

@@ -40,7 +40,7 @@ TEST(WriteLength, Metric) {
   EXPECT_EQ(metric(Length::millimetres(60)), "60 mm");
   EXPECT_EQ(metric(Length::millimetres(100)), "100 mm");
   EXPECT_EQ(metric(Length()), "0 mm");
-  EXPECT_EQ(metric(Length::of_steps(1921)), "6.003125 mm");                   // 1921 / 320
+  EXPECT_EQ(metric(Length::of_steps(1921)), "6.003125 mm");  // 1921 / 320
   EXPECT_EQ(metric(Length::of_steps(-1)), "-0.003125 mm");
   EXPECT_EQ(metric(Length::inches(1)), "25.4 mm");
   EXPECT_EQ(metric(Length::feet(10)), "3.048 m");
@@ -99,7 +99,7 @@ TEST(WriteLength, PastTheRangeItIsWrittenAndRefused) {
 
 TEST(ShowLength, RoundsForPeople) {
   EXPECT_EQ(show_length(Length::inches(150) + Length::inch_64ths(33), System::us), "12' 6 1/2\"");
-  EXPECT_EQ(show_length(Length::inches(150) + Length::inch_64ths(34), System::us), "12' 6 9/16\"");   // 8.5 16ths
+  EXPECT_EQ(show_length(Length::inches(150) + Length::inch_64ths(34), System::us), "12' 6 9/16\"");  // 8.5 16ths
   EXPECT_EQ(show_length(-Length::inches(150) - Length::inch_64ths(34), System::us), "-12' 6 9/16\"");
   EXPECT_EQ(show_length(Length::feet(12) - Length::of_steps(1), System::us), "12' 0\"");
   EXPECT_EQ(show_length(Length::inches(6) + Length::inch_64ths(32), System::us), "6 1/2\"");

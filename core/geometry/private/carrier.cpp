@@ -69,8 +69,8 @@ double bulge_between(const Carrier& on, Vec from, Vec to, double sweep) {
   const Vec chord = to - from;
   // Tiny or almost whole arcs would be bent out of shape.
   if (turned > 1.5 * std::numbers::pi || std::abs(plain) * length(chord) / 2 < 4) return plain;
-  // A circle displaced and of another radius is off by a + b cos(angle from the middle). Given the mean of the ends, the
-  // middle has to be off by this much for the whole to cancel.
+  // A circle displaced and of another radius is off by a + b cos(angle from the middle). Given the mean of the ends,
+  // the middle has to be off by this much for the whole to cancel.
   const double half = turned / 2;
   const double ends = (on.left(from) + on.left(to)) / 2;
   const double sinc = std::sin(half) / half;

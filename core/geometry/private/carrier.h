@@ -7,8 +7,8 @@
 
 namespace geometry {
 
-// Steps from a local origin of the caller's. A line runs along `along` (a unit vector) through `point`; a circle has its
-// centre at `point` and is run round in the sense of `turn` (1 counter-clockwise, -1 clockwise; 0 is a line).
+// Steps from a local origin of the caller's. A line runs along `along` (a unit vector) through `point`; a circle has
+// its centre at `point` and is run round in the sense of `turn` (1 counter-clockwise, -1 clockwise; 0 is a line).
 struct Carrier {
   Vec point;
   Vec along;
@@ -28,12 +28,13 @@ std::optional<Carrier> carrier(const Curve& curve, Vec start, double to_the_left
 // meeting, or a grazing one).
 std::optional<Vec> meeting(const Carrier& a, const Carrier& b, Vec near);
 
-// The angle turned from `from` to `to` on a circle, both lying on it, positive in the circle's own sense. Of the possible
-// turns, whole rounds apart, the one nearest to |sweep| counts, so that a negative result means an edge run backwards.
+// The angle turned from `from` to `to` on a circle, both lying on it, positive in the circle's own sense. Of the
+// possible turns, whole rounds apart, the one nearest to |sweep| counts, so that a negative result means an edge run
+// backwards.
 double turn_between(const Carrier& on, Vec from, Vec to, double sweep);
 
-// The bulge of the circle's arc between two points that have been rounded to the grid, turning by about `sweep`. The arc
-// is bellied so that what rounding adds on one side of the true circle it gives back on the other: neither area nor
+// The bulge of the circle's arc between two points that have been rounded to the grid, turning by about `sweep`. The
+// arc is bellied so that what rounding adds on one side of the true circle it gives back on the other: neither area nor
 // length feel the grid. 0 on a line.
 double bulge_between(const Carrier& on, Vec from, Vec to, double sweep);
 

@@ -27,8 +27,8 @@ struct Joint {
   double bulge = 0;             // of the one piece of a rounded corner
 };
 
-double turning(Vec before, Vec after);         // signed angle from one direction to another
-bool smooth(const Beside& before, const Beside& after);  // they meet tangentially
+double turning(Vec before, Vec after);                                 // signed angle from one direction to another
+bool smooth(const Beside& before, const Beside& after);                // they meet tangentially
 bool outside(const Beside& before, const Beside& after, double left);  // the corner opens on the side moved to
 
 // Neighbours in their source: a smooth joint, an outside corner (with its mitre, or cut off square to its bisector at
@@ -45,8 +45,8 @@ struct FarSide {
 };
 FarSide far_side(const Path& path, double to_the_left, double limit, Corner corner = Corner::mitred);
 
-// What lies at an outside corner between the end of one moved edge and the start of the next, corner at (0, 0): the tip,
-// or the two points where it is cut off past the limit. Directions are unit vectors.
+// What lies at an outside corner between the end of one moved edge and the start of the next, corner at (0, 0): the
+// tip, or the two points where it is cut off past the limit. Directions are unit vectors.
 std::vector<Vec> mitre(Vec before, Vec after, double to_the_left, double limit);
 
 }  // namespace geometry

@@ -1,4 +1,5 @@
-// From the loops of a widened region, in chords, back to the edges that they run along, and from those to exact lines and arcs.
+// From the loops of a widened region, in chords, back to the edges that they run along, and from those to exact lines
+// and arcs.
 #pragma once
 
 #include "geometry/index.h"

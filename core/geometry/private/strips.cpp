@@ -58,13 +58,18 @@ class Strips {
     const Point end = grid(edge.end());
     const Origin nobody;
     if (!edge.on) {
-      add({{start, edge.from.bulge, edge.origin}, {end, 0, nobody}, {grid(edge.start + edge.from.centre()), 0, nobody}});
+      add({{start, edge.from.bulge, edge.origin},
+           {end, 0, nobody},
+           {grid(edge.start + edge.from.centre()), 0, nobody}});
       return;
     }
     const Point far_start = grid(foot_at_start(i));
     const Point far_end = grid(foot_at_end(i));
     const double bulge = bulge_between(*edge.on, back(far_start), back(far_end), edge.from.sweep());
-    add({{start, edge.from.bulge, edge.origin}, {end, 0, nobody}, {far_end, -bulge, edge.origin}, {far_start, 0, nobody}});
+    add({{start, edge.from.bulge, edge.origin},
+         {end, 0, nobody},
+         {far_end, -bulge, edge.origin},
+         {far_start, 0, nobody}});
   }
 
   void add_corner(const Beside& before, const Beside& after) {

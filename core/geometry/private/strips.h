@@ -18,10 +18,10 @@ struct Row {
 Row row(std::span<const Edge> ring, Point origin, double left);  // of a closed ring
 Row row(const Path& path, double left);                          // about the path's first point
 
-// The strip of ground between edge i and its moved self, cut square at both ends (a sector's inner end is its centre when
-// the radius is used up), and what lies between it and the next at a corner that opens on that side: a kite to the tip,
-// cut off past the limit, or a sector. None or one ring, its ground to the left; neighbours share their borders to the
-// step. Edges keep their origins, square ends have none.
+// The strip of ground between edge i and its moved self, cut square at both ends (a sector's inner end is its centre
+// when the radius is used up), and what lies between it and the next at a corner that opens on that side: a kite to the
+// tip, cut off past the limit, or a sector. None or one ring, its ground to the left; neighbours share their borders to
+// the step. Edges keep their origins, square ends have none.
 std::vector<Ring> strip(const Row& row, std::size_t i);
 std::vector<Ring> corner_piece(const Row& row, std::size_t i, Corner corner, double limit);
 

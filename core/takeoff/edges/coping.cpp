@@ -271,7 +271,11 @@ void add_pieces(const plan::Job& job, const Kit& kit, Row& row, const plan::Elem
            term("back line, curved", row.back_parts.curved, units::metre, of), share);
 }
 
-struct Bed { catalogue::Id mortar; units::Length thickness; std::string from; };
+struct Bed {
+  catalogue::Id mortar;
+  units::Length thickness;
+  std::string from;
+};
 
 // The bed is that of the catalogue's build-up for pools; where it has none, its first mortar at the usual thickness.
 std::optional<Bed> bed_of(const plan::Job& job) {
@@ -303,9 +307,10 @@ void add_mortar(const plan::Job& job, const Kit& kit, const plan::Coping& coping
   const auto metres = [&](const std::string& name, units::Length value, const std::string& from) {
     return term(name, value.metres().si(), units::metre, from);
   };
-  std::vector<Working> parts{Working::product({metres("bearing", *kit.piece->width - coping.overhang, of),
-                                               metres("thickness of the bed", bed->thickness, bed->from),
-                                               term("middle line of the bearing", row.bearing_middle, units::metre, of)})};
+  std::vector<Working> parts{
+      Working::product({metres("bearing", *kit.piece->width - coping.overhang, of),
+                        metres("thickness of the bed", bed->thickness, bed->from),
+                        term("middle line of the bearing", row.bearing_middle, units::metre, of)})};
   if (kit.piece->height && kit.rules.joint > 0) {
     parts.push_back(Working::product({term("joints, one a piece", units_laid, units::piece, of),
                                       term("joint", kit.rules.joint, units::metre, of),

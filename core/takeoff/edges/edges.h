@@ -7,8 +7,8 @@
 
 namespace takeoff::edges {
 
-// Coping, bed mortar (a problem "coping-mortar" where the catalogue has none and setting on mortar is paid), collar, stone round the shell, bonding allowance. Pool
-// only.
+// Coping, bed mortar (a problem "coping-mortar" where the catalogue has none and setting on mortar is paid), collar,
+// stone round the shell, bonding allowance. Pool only.
 //
 // The nose lies the overhang inside the water's edge, the back the rest of the piece's width outside it. Runs are split
 // at corners (turn > 5 degrees) and changes of curvature; each has a count of its own, never total length over a
@@ -23,11 +23,11 @@ Share coping(const plan::Job& job, const plan::Site& site, const plan::Ground& p
 
 // Joints of one paved area from its stretches and the junction table: sealed joints with rod, sealant, broadcast sand;
 // isolation strips; fabric between bases; gaps with a filler of their own; the restraint or edging that the table puts
-// at planting where nothing is drawn, with the flag "edging-curve" where its units can't follow a curve; and the joint fill of the whole area by the exact plan share of its joints. A
-// stretch between two pavings is built once, by the area listed first. An area with neither build-up nor laying chosen
-// has measures only. Measures: meets_m:WORD, sealed_joint_m, sealant_m3 (and of each row), rod_m:ITEM, isolation_m,
-// fabric_strip_m, gap_fill_m3, restraint_m, spikes, joint_fill_field_m3, joint_fill_border_m3, joint_fill_m3,
-// joint_fill_m3:ITEM.
+// at planting where nothing is drawn, with the flag "edging-curve" where its units can't follow a curve; and the joint
+// fill of the whole area by the exact plan share of its joints. A stretch between two pavings is built once, by the
+// area listed first. An area with neither build-up nor laying chosen has measures only. Measures: meets_m:WORD,
+// sealed_joint_m, sealant_m3 (and of each row), rod_m:ITEM, isolation_m, fabric_strip_m, gap_fill_m3, restraint_m,
+// spikes, joint_fill_field_m3, joint_fill_border_m3, joint_fill_m3, joint_fill_m3:ITEM.
 Share joints(const plan::Job& job, const plan::Site& site, const paving::LaidArea& area);
 
 // Restraint and edging along a run: stock lengths, spikes ceil(E/s) + 1 (closed: ceil(E/s)) by straight and curved

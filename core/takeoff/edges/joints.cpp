@@ -181,10 +181,9 @@ void add_edging_units(const plan::Job& job, const Built& one, const catalogue::I
   const std::string at = "edging at " + plan::word(one.meets);
   std::vector<Working> counts;
   for (const plan::Along& chain : one.chains) {
-    counts.push_back(Working::up(
-        Working::quotient(term("along " + plan::word(one.meets), chain.path.length().si(), units::metre, of),
-                          term("module", (*item.length + item.joint.value_or(units::Length())).metres().si(),
-                               units::metre, item.id))));
+    counts.push_back(Working::up(Working::quotient(
+        term("along " + plan::word(one.meets), chain.path.length().si(), units::metre, of),
+        term("module", (*item.length + item.joint.value_or(units::Length())).metres().si(), units::metre, item.id))));
   }
   const Working count = Working::sum(std::move(counts));
   share.lines.push_back({Stage::joints, item.id, at, {of}, count, {}, true});

@@ -44,7 +44,8 @@ std::vector<double> lines(double low, double high, double most, double module) {
   return found;
 }
 
-// Metres of the line from one frame point to another that lie in the field: the strip of the joint's width over its width.
+// Metres of the line from one frame point to another that lie in the field: the strip of the joint's width over its
+// width.
 double metres_within(const geometry::Region& field, const paving::Lattice& lattice, Vec from, Vec to, Length width) {
   const auto path = geometry::Path::make({{geometry::moved(lattice.start, lattice.from_frame(from)), 0, {}}},
                                          geometry::moved(lattice.start, lattice.from_frame(to)));
@@ -76,8 +77,13 @@ void add_lines(const plan::Job& job, const plan::ElementId& of, double metres, L
   if (const catalogue::Item* rod = rod_for(job, width))
     share.lines.push_back({Stage::joints, rod->id, "rod in the movement joints of " + of, {of}, length, {}, false});
   if (const catalogue::Item* filler = sealant(job))
-    share.lines.push_back({Stage::joints, filler->id, "movement joints of " + of, {of},
-                           Working::product({length, wide, seal_depth(job, wide)}), {}, false});
+    share.lines.push_back({Stage::joints,
+                           filler->id,
+                           "movement joints of " + of,
+                           {of},
+                           Working::product({length, wide, seal_depth(job, wide)}),
+                           {},
+                           false});
   else
     share.problems.push_back(fault("item-missing", "the job's catalogue has no sealant for the movement joints",
                                    "copy one in, with a junction of the coping that names it", of));

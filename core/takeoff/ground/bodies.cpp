@@ -18,12 +18,10 @@ using units::Length;
 
 namespace {
 
-const plan::PavedArea* paved(const plan::Ground& ground) {
-  return std::get_if<plan::PavedArea>(&ground.element->kind);
-}
+const plan::PavedArea* paved(const plan::Ground& ground) { return std::get_if<plan::PavedArea>(&ground.element->kind); }
 
-// How far the layer reaches past this stretch: its own extra at a soft edge; under a kerb and its extra past it, and never
-// short of the outside of the kerb's footing; nothing against what stands or is paved.
+// How far the layer reaches past this stretch: its own extra at a soft edge; under a kerb and its extra past it, and
+// never short of the outside of the kerb's footing; nothing against what stands or is paved.
 Length past(const plan::Job& job, const plan::Site& site, const catalogue::Layer& layer, const plan::Stretch& stretch) {
   if (layer.past_edge <= Length()) return {};
   switch (stretch.meets) {
@@ -34,7 +32,8 @@ Length past(const plan::Job& job, const plan::Site& site, const catalogue::Layer
       const auto* run = other ? std::get_if<plan::EdgeRun>(&other->element->kind) : nullptr;
       const catalogue::Item* item = run ? job.catalogue->item(run->item) : nullptr;
       const Length kerb = item && item->width ? *item->width : Length();
-      const Length footing = run && run->footing ? Length::of_steps((kerb + run->footing->width).steps() / 2) : Length();
+      const Length footing =
+          run && run->footing ? Length::of_steps((kerb + run->footing->width).steps() / 2) : Length();
       return std::max(kerb + layer.past_edge, footing);
     }
     case Meets::coping:
@@ -53,8 +52,8 @@ Length past(const plan::Job& job, const plan::Site& site, const catalogue::Layer
   return {};
 }
 
-// Areas that touch (they meet each other at a stretch) and are as deep as each other make one body: groups of them, in the
-// order of their first areas.
+// Areas that touch (they meet each other at a stretch) and are as deep as each other make one body: groups of them, in
+// the order of their first areas.
 using Group = std::vector<const plan::Ground*>;
 std::vector<Group> touching(const Group& areas) {
   std::map<plan::ElementId, std::size_t> number;
@@ -85,7 +84,8 @@ class Solids {
     for (const auto& ground : site.grounds) {
       const bool kerb_or_drain = std::holds_alternative<plan::EdgeRun>(ground->element->kind) ||
                                  std::holds_alternative<plan::DrainRun>(ground->element->kind);
-      if (plan::rank(ground->element->kind) > 0 && !kerb_or_drain && !ground->net.empty()) grounds_.push_back(ground.get());
+      if (plan::rank(ground->element->kind) > 0 && !kerb_or_drain && !ground->net.empty())
+        grounds_.push_back(ground.get());
     }
     std::vector<geometry::Box> boxes;
     boxes.reserve(grounds_.size());
@@ -191,8 +191,8 @@ struct Maker {
   }
 };
 
-// Where the footprints of two bodies meet past their edges, the deeper one has the ground, its dig and its stone; of equals
-// the earlier. Nobody loses what lies under its own paving.
+// Where the footprints of two bodies meet past their edges, the deeper one has the ground, its dig and its stone; of
+// equals the earlier. Nobody loses what lies under its own paving.
 bool goes_before(const Body& a, std::size_t a_number, const Body& b, std::size_t b_number) {
   const double a_depth = a.top + a.thickness, b_depth = b.top + b.thickness;
   return a_depth > b_depth + 1e-9 || (a_depth > b_depth - 1e-9 && a_number < b_number);
@@ -248,7 +248,8 @@ Bodies bodies(const plan::Job& job, const plan::Site& site) {
         for (const Group& group : touching(areas)) maker.of_group(*build_up, group);
         continue;
       }
-      maker.made.problems.push_back({problem::Severity::problem, "build-up-unknown",
+      maker.made.problems.push_back({problem::Severity::problem,
+                                     "build-up-unknown",
                                      "the job's catalogue has no build-up '" + id + "'",
                                      "choose one that it has, or copy it in",
                                      {areas.front()->element->id, "", 0, 0, {}}});

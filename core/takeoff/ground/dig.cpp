@@ -71,10 +71,9 @@ struct Maker {
     const Working loose =
         Working::product({volume, term("loose for bank, " + soil.name, 1 + soil.swell, units::piece, "soil/swell")})
             .named("loose volume");
-    const Working weight =
-        Working::product({volume, term("bank density", soil.bank_density_kg_m3, units::kilogram_per_cubic_metre,
-                                       "soil/bank_density")})
-            .named("weight");
+    const Working weight = Working::product({volume, term("bank density", soil.bank_density_kg_m3,
+                                                          units::kilogram_per_cubic_metre, "soil/bank_density")})
+                               .named("weight");
     if (const catalogue::Item* truck = chosen(job.choices.truck, "truck")) {
       auto count = loads(loose, weight, *truck);
       if (!count) return share.problems.push_back(count.error());
@@ -87,14 +86,20 @@ struct Maker {
 
   const catalogue::Item* chosen(const plan::Id& id, const std::string& what) {
     if (id.empty()) {
-      share.problems.push_back({Severity::notice, "haul-not-chosen", "no " + what + " is chosen, so its cost is not here",
-                                "choose one for the job", {}});
+      share.problems.push_back({Severity::notice,
+                                "haul-not-chosen",
+                                "no " + what + " is chosen, so its cost is not here",
+                                "choose one for the job",
+                                {}});
       return nullptr;
     }
     const catalogue::Item* item = job.catalogue->item(id);
     if (!item)
-      share.problems.push_back({Severity::problem, "item-unknown", "the job's catalogue has no '" + id + "'",
-                                "choose an item that it has, or copy it in", {}});
+      share.problems.push_back({Severity::problem,
+                                "item-unknown",
+                                "the job's catalogue has no '" + id + "'",
+                                "choose an item that it has, or copy it in",
+                                {}});
     return item;
   }
 };

@@ -53,12 +53,15 @@ std::optional<Span> under(const Corners& corners, Length from, Length to, bool a
   };
   for (std::size_t i = 0; i < corners.size(); ++i) {
     const Point a = corners[i], b = corners[(i + 1) % corners.size()];
-    const auto a_across = static_cast<double>(across(a, along_x).steps()), b_across = static_cast<double>(across(b, along_x).steps());
-    const auto a_along = static_cast<double>(along(a, along_x).steps()), b_along = static_cast<double>(along(b, along_x).steps());
+    const auto a_across = static_cast<double>(across(a, along_x).steps()),
+               b_across = static_cast<double>(across(b, along_x).steps());
+    const auto a_along = static_cast<double>(along(a, along_x).steps()),
+               b_along = static_cast<double>(along(b, along_x).steps());
     if (across(a, along_x) >= from && across(a, along_x) <= to) meet(a_along);
     for (const Length line : {from, to}) {
       const auto at = static_cast<double>(line.steps());
-      if ((a_across < at) != (b_across < at)) meet(a_along + (b_along - a_along) * (at - a_across) / (b_across - a_across));
+      if ((a_across < at) != (b_across < at))
+        meet(a_along + (b_along - a_along) * (at - a_across) / (b_across - a_across));
     }
   }
   return found;
@@ -73,7 +76,8 @@ Laid lay(const Corners& corners, Length roll, Length lap, Length turn_up, bool a
   for (int i = 0; i < count; ++i) {
     const Length from = from_low ? low + (roll - lap) * i : high - (roll - lap) * i - roll;
     // A strip that only stands up beside the ground is as long as the ground's own edge there.
-    const Length nearest = std::clamp(from, whole.low, whole.high), furthest = std::clamp(from + roll, whole.low, whole.high);
+    const Length nearest = std::clamp(from, whole.low, whole.high),
+                 furthest = std::clamp(from + roll, whole.low, whole.high);
     const auto reach = under(corners, nearest, furthest, along_x);
     const Length length = turn_up * 2 + (reach ? reach->high - reach->low : Length());
     laid.lengths.push_back(length);
@@ -86,7 +90,8 @@ Laid lay(const Corners& corners, Length roll, Length lap, Length turn_up, bool a
 Laid best(const Corners& corners, Length roll, Length lap, Length turn_up) {
   Laid found = lay(corners, roll, lap, turn_up, true, true);
   for (const auto& [along_x, from_low] : {std::pair{true, false}, {false, true}, {false, false}})
-    if (Laid other = lay(corners, roll, lap, turn_up, along_x, from_low); other.total < found.total) found = std::move(other);
+    if (Laid other = lay(corners, roll, lap, turn_up, along_x, from_low); other.total < found.total)
+      found = std::move(other);
   return found;
 }
 
@@ -113,14 +118,17 @@ Share fabric(const plan::Job& job, const plan::Site&, const Bodies& bodies) {
   for (const Body& body : bodies.bodies) {
     if (body.layer.role != "fabric") continue;
     if (left_out(job, body)) {
-      share.problems.push_back({problem::Severity::notice, "fabric-left-out", "fabric left out: firm ground",
+      share.problems.push_back({problem::Severity::notice,
+                                "fabric-left-out",
+                                "fabric left out: firm ground",
                                 "say that the ground is soft where it is, and the fabric is laid",
                                 {body.of.front(), "", 0, 0, {}}});
       continue;
     }
     const catalogue::Item* item = job.catalogue->item(body.layer.item);
     if (!item || !item->length || !item->width) {
-      share.problems.push_back({problem::Severity::problem, "item-unknown",
+      share.problems.push_back({problem::Severity::problem,
+                                "item-unknown",
                                 "the fabric '" + body.layer.item + "' is not in the job's catalogue with its roll size",
                                 "choose a roll that it has",
                                 {body.of.front(), "", 0, 0, {}}});
@@ -139,19 +147,26 @@ Share fabric(const plan::Job& job, const plan::Site&, const Bodies& bodies) {
     const Laid laid = laid_under(base->footprint, *item->width, lap, turn_up > Length() ? turn_up : past);
     std::vector<Working> parts;
     for (std::size_t i = 0; i < laid.lengths.size(); ++i)
-      parts.push_back(term("strip " + std::to_string(i + 1), laid.lengths[i].metres().si(), units::metre,
-                           body.of.front()));
-    share.lines.push_back({Stage::base, item->id,
-                           "fabric under the base, laps " + units::show_length(lap, job.heading.units) +
-                               (turn_up > Length()
-                                    ? ", turned up " + units::show_length(turn_up, job.heading.units) + " at the sides"
-                                    : ""),
-                           body.of, Working::sum(std::move(parts)), {}, false});
-    share.tasks.push_back({Stage::base, "fabric-lay", "fabric", body.of,
-                           Working::product({share.lines.back().working,
-                                             term("roll width", item->width->metres().si(), units::metre,
-                                                  item->id + "/width")}),
-                           1, {}});
+      parts.push_back(
+          term("strip " + std::to_string(i + 1), laid.lengths[i].metres().si(), units::metre, body.of.front()));
+    share.lines.push_back(
+        {Stage::base,
+         item->id,
+         "fabric under the base, laps " + units::show_length(lap, job.heading.units) +
+             (turn_up > Length() ? ", turned up " + units::show_length(turn_up, job.heading.units) + " at the sides"
+                                 : ""),
+         body.of,
+         Working::sum(std::move(parts)),
+         {},
+         false});
+    share.tasks.push_back({Stage::base,
+                           "fabric-lay",
+                           "fabric",
+                           body.of,
+                           Working::product({share.lines.back().working, term("roll width", item->width->metres().si(),
+                                                                              units::metre, item->id + "/width")}),
+                           1,
+                           {}});
     share.facts.push_back("fabric");
   }
   return share;

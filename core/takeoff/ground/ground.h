@@ -1,5 +1,5 @@
-// Everything under the surface, for the whole site at once: areas that touch and share a layer are one body, and two things
-// that share one stone or one dig are found here, so that earth is not dug twice.
+// Everything under the surface, for the whole site at once: areas that touch and share a layer are one body, and two
+// things that share one stone or one dig are found here, so that earth is not dug twice.
 #pragma once
 
 #include <string>
@@ -26,17 +26,23 @@ struct Bodies {
   std::vector<Body> bodies;
   std::vector<problem::Problem> problems;
 };
-// A layer's footprint: union of the touching areas that share it; then only free stretches move out by the layer's extra (a kerb: past the
-// outside of its footing; soft edge: the greater of 6 in and the base thickness where the build-up says so); 0 against coping, building,
-// wall, other paving (trade.md C9).
+// A layer's footprint: union of the touching areas that share it; then only free stretches move out by the layer's
+// extra (a kerb: past the outside of its footing; soft edge: the greater of 6 in and the base thickness where the
+// build-up says so); 0 against coping, building, wall, other paving (trade.md C9).
 Bodies bodies(const plan::Job& job, const plan::Site& site);
 
-// The named area of a body: each area's own ground (as taped on site where a person taped it) and what lies past its edges.
+// The named area of a body: each area's own ground (as taped on site where a person taped it) and what lies past its
+// edges.
 Working area_of(const plan::Site& site, const Body& body);
 
-Share layers(const plan::Job& job, const plan::Site& site, const Bodies& bodies);   // stone, sand, mortar, slab: weight by placed density, lifts, passes, chokes (C10), movement joints (C17)
-Share fabric(const plan::Job& job, const plan::Site& site, const Bodies& bodies);   // strips both ways tried, overlap, turn-up
-Share dig(const plan::Job& job, const plan::Site& site, const Bodies& bodies);      // by depth: bank, loose, loads by volume and weight
-Share way_out(const plan::Job& job, const plan::Site& site, const Bodies& bodies);  // trade.md A2 with one depth everywhere: no lines, only problems
+Share layers(const plan::Job& job, const plan::Site& site,
+             const Bodies& bodies);  // stone, sand, mortar, slab: weight by placed density, lifts, passes, chokes
+                                     // (C10), movement joints (C17)
+Share fabric(const plan::Job& job, const plan::Site& site,
+             const Bodies& bodies);  // strips both ways tried, overlap, turn-up
+Share dig(const plan::Job& job, const plan::Site& site,
+          const Bodies& bodies);  // by depth: bank, loose, loads by volume and weight
+Share way_out(const plan::Job& job, const plan::Site& site,
+              const Bodies& bodies);  // trade.md A2 with one depth everywhere: no lines, only problems
 
 }  // namespace takeoff::ground

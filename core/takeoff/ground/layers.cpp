@@ -38,9 +38,7 @@ std::string where(const Body& body) {
   return text;
 }
 
-Stage stage_for(const std::string& role) {
-  return role == "bedding" || role == "mortar" ? Stage::paving : Stage::base;
-}
+Stage stage_for(const std::string& role) { return role == "bedding" || role == "mortar" ? Stage::paving : Stage::base; }
 
 // Lifts of a placed layer: as many as the greatest lift asks for.
 int lifts(const Body& body) {
@@ -57,7 +55,8 @@ struct Maker {
     const catalogue::Item* item = job.catalogue->item(body.layer.item);
     if (body.layer.role == "fabric") return;  // laid in strips, see fabric.cpp
     if (!item) {
-      share.problems.push_back({Severity::problem, "item-unknown",
+      share.problems.push_back({Severity::problem,
+                                "item-unknown",
                                 "the job's catalogue has no '" + body.layer.item + "' for the " + body.layer.role +
                                     " of build-up " + body.build_up,
                                 "choose an item that it has, or copy it in",
@@ -74,11 +73,12 @@ struct Maker {
   void stone(const Body& body, const catalogue::Item& item) {
     const auto density = item.number("compacted_density_kg_m3");
     if (!density) {
-      share.problems.push_back({Severity::problem, "density-missing",
-                                "'" + item.id + "' has no placed density, so the weight of the " + body.layer.role +
-                                    " can't be worked out",
-                                "give compacted_density_kg_m3 in the catalogue",
-                                {body.of.front(), "", 0, 0, {}}});
+      share.problems.push_back(
+          {Severity::problem,
+           "density-missing",
+           "'" + item.id + "' has no placed density, so the weight of the " + body.layer.role + " can't be worked out",
+           "give compacted_density_kg_m3 in the catalogue",
+           {body.of.front(), "", 0, 0, {}}});
       return;
     }
     const Working volume = Working::product({area_of(site, body), thickness_of(body)}).named("placed volume");
@@ -111,7 +111,8 @@ struct Maker {
   }
 
   void line(const Body& body, const catalogue::Item& item, Working working, std::string text) {
-    share.lines.push_back({stage_for(body.layer.role), item.id, std::move(text), body.of, std::move(working), {}, false});
+    share.lines.push_back(
+        {stage_for(body.layer.role), item.id, std::move(text), body.of, std::move(working), {}, false});
   }
 
   void task(const Body& body, const std::string& rate, Working working, Stage stage) {
@@ -133,7 +134,8 @@ struct Maker {
     return count > 1 ? ", in " + std::to_string(count) + " lifts" : "";
   }
 
-  // trade.md's choke rule, from the gradings' mid curves: D15 of the lower over D50 of the upper under 5, D50 over D50 over 2.
+  // trade.md's choke rule, from the gradings' mid curves: D15 of the lower over D50 of the upper under 5, D50 over D50
+  // over 2.
   void interface(const Body& upper, const Body& lower) {
     const catalogue::Item* above = job.catalogue->item(upper.layer.item);
     const catalogue::Item* below = job.catalogue->item(lower.layer.item);
@@ -148,7 +150,9 @@ struct Maker {
     char text[200];
     std::snprintf(text, sizeof text, "%s over %s: D15/D50 is %.2f (under 5 wanted), D50/D50 is %.2f (over 2 wanted)",
                   above->id.c_str(), below->id.c_str(), small_end, middle);
-    share.problems.push_back({Severity::notice, "layers-fall-into-each-other", text,
+    share.problems.push_back({Severity::notice,
+                              "layers-fall-into-each-other",
+                              text,
                               "lay fabric between, a layer of chips below, or another stone (choke rule of the "
                               "trade association, from memory)",
                               {upper.of.front(), "", 0, 0, {}}});

@@ -105,9 +105,8 @@ struct Finder {
     if (!ground.path || drain.what != "pipe" || !item) return;
     const auto holes = item->details.find("perforated");
     if (holes == item->details.end() || holes->second != "yes") return;
-    const bool inside = std::ranges::any_of(ground.path->edges(), [this](const geometry::Edge& edge) {
-      return stone.footprint.contains(edge.from);
-    });
+    const bool inside = std::ranges::any_of(
+        ground.path->edges(), [this](const geometry::Edge& edge) { return stone.footprint.contains(edge.from); });
     if (inside) ways.push_back({"pipe " + ground.element->id, stone.formation, false, true});
   }
 
@@ -152,7 +151,8 @@ struct Finder {
         "add open joints, tubes, holes or strips at the formation, or a perforated pipe below", stone.of.front());
   }
 
-  // Dead depth x porosity / rate: the water must be gone within the limit (48 h; 48 to 72 h in stormwater manuals, from memory).
+  // Dead depth x porosity / rate: the water must be gone within the limit (48 h; 48 to 72 h in stormwater manuals, from
+  // memory).
   void draw_down(double depth) {
     const double hours = depth * stone.porosity / job.choices.infiltration_m_s / 3600;
     const double most = job.catalogue->number_limit("draw-down", 48);

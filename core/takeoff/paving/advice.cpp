@@ -59,11 +59,12 @@ void slivers(const plan::Job& job, const LaidArea& area, Share& share) {
     mend += "share the last two of a row (" + edges::shown(job, *shared / per_metre) + " or more each); ";
   if (free_edge(area)) mend += "move a free edge; ";
   mend += "search for a better start";
-  share.problems.push_back(edges::notice(
-      "slivers", many(count, "cut piece is a sliver", "cut pieces are slivers") + ": under " +
-                     units::show_number(100 * job.choices.sliver_share, 0) + " % of its unit or narrower than " +
-                     edges::shown(job, job.choices.sliver_width.metres().si()),
-      mend, area.ground->element->id));
+  share.problems.push_back(edges::notice("slivers",
+                                         many(count, "cut piece is a sliver", "cut pieces are slivers") + ": under " +
+                                             units::show_number(100 * job.choices.sliver_share, 0) +
+                                             " % of its unit or narrower than " +
+                                             edges::shown(job, job.choices.sliver_width.metres().si()),
+                                         mend, area.ground->element->id));
 }
 
 void notches(const plan::Job& job, const LaidArea& area, Share& share) {
@@ -77,11 +78,12 @@ void notches(const plan::Job& job, const LaidArea& area, Share& share) {
     if (!piece.convex && item && item->height) thickest = std::max(thickest, item->height->metres().si());
   }
   const double overrun = saw_overrun(7 * units::metres_per_inch, thickest);  // the 14 in blade of a table saw
-  share.problems.push_back(edges::notice(
-      "notches", many(count, "piece has", "pieces have") + " an inner corner: a 14 in blade runs " +
-                     edges::shown(job, overrun) + " past it before it is through",
-      "cut back from below, finish with a grinder, or split the piece at the corner (slabs: split)",
-      area.ground->element->id));
+  share.problems.push_back(
+      edges::notice("notches",
+                    many(count, "piece has", "pieces have") + " an inner corner: a 14 in blade runs " +
+                        edges::shown(job, overrun) + " past it before it is through",
+                    "cut back from below, finish with a grinder, or split the piece at the corner (slabs: split)",
+                    area.ground->element->id));
 }
 
 void narrow_cuts(const plan::Job& job, const LaidArea& area, Share& share) {
@@ -114,19 +116,22 @@ void proportions(const plan::Job& job, const LaidArea& area, const catalogue::It
   if (!item.length || !item.height || item.kind == "slab") return;
   const bool permeable = item.kind == "permeable-unit" && paved(area).vehicles;
   const auto found = job.catalogue->limits.find(permeable ? "aspect-permeable-vehicle" : "aspect-foot");
-  const double greatest =
-      found != job.catalogue->limits.end() ? found->second.greatest.value_or(permeable ? 3 : 4) : permeable ? 3 : 4;
+  const double greatest = found != job.catalogue->limits.end() ? found->second.greatest.value_or(permeable ? 3 : 4)
+                          : permeable                          ? 3
+                                                               : 4;
   const double aspect = *item.length / *item.height;
   if (aspect > greatest + 1e-9)
-    share.problems.push_back(edges::notice("unit-aspect", "unit " + item.id + " is " + units::show_number(aspect, 2) +
-                                                              " times as long as it is thick; the limit is " +
-                                                              units::show_number(greatest, 0),
+    share.problems.push_back(edges::notice("unit-aspect",
+                                           "unit " + item.id + " is " + units::show_number(aspect, 2) +
+                                               " times as long as it is thick; the limit is " +
+                                               units::show_number(greatest, 0),
                                            "choose a thicker or shorter unit", area.ground->element->id));
   const units::Length thin = job.catalogue->length_limit("thickness-foot", units::Length::inch_64ths(152));
   if (paved(area).vehicles && *item.height < thin)
-    share.problems.push_back(edges::notice("unit-thin", "unit " + item.id + " is thinner than " +
-                                                            edges::shown(job, thin.metres().si()) + ", under vehicles",
-                                           "choose a thicker unit", area.ground->element->id));
+    share.problems.push_back(edges::notice(
+        "unit-thin",
+        "unit " + item.id + " is thinner than " + edges::shown(job, thin.metres().si()) + ", under vehicles",
+        "choose a thicker unit", area.ground->element->id));
 }
 
 void per_item(const plan::Job& job, const LaidArea& area, Share& share) {
@@ -179,7 +184,7 @@ std::vector<Mend> mends(const plan::Job& job, const LaidArea& area) {
   turned.cosine = -turned.cosine;
   found.push_back({"turn the pattern by 90 degrees", count(area.field, turned, limit)});
   const catalogue::Item* item = job.catalogue->item(area.layout->lattice.kinds.front().item);
-  const std::string id = !item                           ? ""
+  const std::string id = !item                            ? ""
                          : item->kind == "clay-unit"      ? "joint-clay"
                          : item->kind == "permeable-unit" ? "joint-permeable"
                                                           : "joint-interlocking";

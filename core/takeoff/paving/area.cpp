@@ -188,7 +188,8 @@ class Layer {
       make.cut = make.pieces;
       make.near_face = std::max(0.0, run.near_length / make.pieces - rules.joint);
       make.far_face = run.far_length / make.pieces - rules.joint;
-      say(edges::flag("border-curve", "a border course turns too sharply for its units: they would be cut to " +
+      say(edges::flag("border-curve",
+                      "a border course turns too sharply for its units: they would be cut to " +
                           edges::shown(job_, make.near_face) + " at the inner line",
                       "choose a shorter unit, sailors, or a wider curve", ground_.element->id));
     }
@@ -200,9 +201,8 @@ class Layer {
   }
 
   bool under_a_border(const plan::Stretch& stretch) const {
-    return std::ranges::any_of(area_.borders, [&](const LaidBorder& laid) {
-      return chosen_.along(laid.course.where, stretch.origin);
-    });
+    return std::ranges::any_of(
+        area_.borders, [&](const LaidBorder& laid) { return chosen_.along(laid.course.where, stretch.origin); });
   }
 
   // How much of a junction's joint lies on this side of the net edge; a gap that is drawn is a joint already.

@@ -15,19 +15,19 @@ namespace takeoff::paving {
 
 struct LaidBorder {
   plan::BorderCourse course;
-  double strip_area = 0;       // m2 of its ground, joint on the field side included
-  double mid_length = 0;       // metres, of its middle line
+  double strip_area = 0;  // m2 of its ground, joint on the field side included
+  double mid_length = 0;  // metres, of its middle line
   std::vector<RowMake> runs;
-  std::int64_t units = 0;      // whole ones, cut ones included
+  std::int64_t units = 0;  // whole ones, cut ones included
   std::int64_t cut = 0;
-  double joint_area = 0;       // m2: strip less units
-  double curved_length = 0;    // metres of mid_length on arcs
+  double joint_area = 0;     // m2: strip less units
+  double curved_length = 0;  // metres of mid_length on arcs
 };
 
 struct LaidArea {
   const plan::Ground* ground = nullptr;
   std::vector<LaidBorder> borders;
-  geometry::Region field;      // net less borders, less the joint to coping and others where the junction has one
+  geometry::Region field;  // net less borders, less the joint to coping and others where the junction has one
   std::shared_ptr<const Layout> layout;  // null where nothing is chosen or there is a problem
   std::vector<problem::Problem> problems;
 };

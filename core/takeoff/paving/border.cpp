@@ -265,8 +265,8 @@ void tapered_way(const RowRun& run, const RowRules& rules, std::vector<RowMake>&
     const double flat = p * (1 / std::cos(a) - 1);
     if (near < least - 1e-12) return;
     if (far > rules.piece + 1e-9 || flat > flat_limit + 1e-12) continue;
-    found.push_back({RowMake::How::tapered, n, n, near, far, rules.joint, rules.joint, a, flat,
-                     2 * n * rules.deep / std::cos(a)});
+    found.push_back(
+        {RowMake::How::tapered, n, n, near, far, rules.joint, rules.joint, a, flat, 2 * n * rules.deep / std::cos(a)});
     return;
   }
 }

@@ -13,9 +13,9 @@ namespace takeoff::paving {
 struct RowRun {
   // Metres: the line towards the centre of curvature (straight: the shorter line between its mitres).
   double near_length = 0;
-  double far_length = 0;   // metres: the other line
-  double radius = 0;       // metres, of the near line; 0 straight
-  double turn = 0;         // radians, of the arc
+  double far_length = 0;     // metres: the other line
+  double radius = 0;         // metres, of the near line; 0 straight
+  double turn = 0;           // radians, of the arc
   double corner_before = 0;  // radians of turn at its ends; 0 where it ends square or tangent
   double corner_after = 0;
 };
@@ -24,20 +24,20 @@ struct RowRun {
 struct RowMake {
   enum class How { straight_even, straight_closers, uncut, tapered, radius } how = How::straight_even;
   int pieces = 0;
-  int cut = 0;              // of them
-  double near_face = 0;     // metres: piece width at the near line, net of joint
+  int cut = 0;           // of them
+  double near_face = 0;  // metres: piece width at the near line, net of joint
   double far_face = 0;
   double near_joint = 0;
   double far_joint = 0;
-  double cut_angle = 0;     // radians, each side of a tapered piece
-  double flat = 0;          // metres: how far the near line's chord lies off the arc (p (1/cos a - 1))
-  double cut_length = 0;    // metres, all saw cuts of the run
+  double cut_angle = 0;   // radians, each side of a tapered piece
+  double flat = 0;        // metres: how far the near line's chord lies off the arc (p (1/cos a - 1))
+  double cut_length = 0;  // metres, all saw cuts of the run
 };
 
 struct RowRules {
-  double piece = 0;       // metres: length along the line
-  double deep = 0;        // metres: across
-  double joint = 0;       // metres: as laid
+  double piece = 0;  // metres: length along the line
+  double deep = 0;   // metres: across
+  double joint = 0;  // metres: as laid
   double joint_least = 0, joint_greatest = 0;
   double least_face = 0;  // of a tapered piece, default piece / 2
   double flat_limit = 0;  // metres, default 1/8 in
@@ -66,7 +66,7 @@ struct RowCorners {
   std::vector<RowRun> runs;  // lengths as cut at their ends; a corner that has become a square end is 0
   int mitres = 0;
   int butts = 0;
-  int blocks = 0;            // pieces beside those of the runs
+  int blocks = 0;  // pieces beside those of the runs
 };
 // A mitre needs a piece of w tan(A/2) + least face and a turn up to 135 degrees (no corner of the ground under 45), a
 // block a piece as long as the row is deep; otherwise the corner is butted. `course` counts from 0. Common practice.

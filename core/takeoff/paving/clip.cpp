@@ -9,8 +9,8 @@ namespace {
 
 using geometry::Vec;
 
-// Places on the border this close are one, and the direction of the chains decides: rounding must not put two edges that
-// share a corner there in the wrong order. Steps: far under what can be drawn, over what doubles lose at 5 km.
+// Places on the border this close are one, and the direction of the chains decides: rounding must not put two edges
+// that share a corner there in the wrong order. Steps: far under what can be drawn, over what doubles lose at 5 km.
 constexpr double same_place = 1e-5;
 
 }  // namespace
@@ -87,7 +87,8 @@ void Clip::link(std::span<const FrameEdge> edges) {
     if (chains_[i].starts_on_border) continue;
     const std::int32_t before = edges[static_cast<std::size_t>(points_[chains_[i].first].edge)].previous;
     for (Chain& other : chains_) {
-      if (!other.ends_on_border && points_[other.first + other.count - 2].edge == before) other.next = static_cast<int>(i);
+      if (!other.ends_on_border && points_[other.first + other.count - 2].edge == before)
+        other.next = static_cast<int>(i);
     }
   }
 }
@@ -101,10 +102,10 @@ double Clip::along(Vec p) const {
 }
 
 double Clip::angle(double at, Vec direction) const {
-  const Vec side = at < width_                  ? Vec{1, 0}
-                   : at < width_ + height_      ? Vec{0, 1}
-                   : at < 2 * width_ + height_  ? Vec{-1, 0}
-                                                : Vec{0, -1};
+  const Vec side = at < width_                 ? Vec{1, 0}
+                   : at < width_ + height_     ? Vec{0, 1}
+                   : at < 2 * width_ + height_ ? Vec{-1, 0}
+                                               : Vec{0, -1};
   return std::atan2(cross(side, direction), dot(side, direction));
 }
 
@@ -132,7 +133,8 @@ void Clip::meet_border() {
         events_[k].angle =
             angle(events_[i].along, events_[k].start ? p[1].from - p[0].from : p[n - 2].from - p[n - 1].from);
       }
-      std::stable_sort(events_.begin() + static_cast<std::ptrdiff_t>(i), events_.begin() + static_cast<std::ptrdiff_t>(end),
+      std::stable_sort(events_.begin() + static_cast<std::ptrdiff_t>(i),
+                       events_.begin() + static_cast<std::ptrdiff_t>(end),
                        [](const Event& a, const Event& b) { return a.angle > b.angle; });
     }
     i = end;
@@ -185,8 +187,10 @@ void Clip::trace() {
       const bool wraps = next < end;
       const double from = events_[end].along;
       const double to = events_[next].along;
-      if (wraps) go_round(from, to + 2 * (width_ + height_));
-      else if (to > from) go_round(from, to);
+      if (wraps)
+        go_round(from, to + 2 * (width_ + height_));
+      else if (to > from)
+        go_round(from, to);
       if (next == begin || next == end) break;
       at = next;
     }
@@ -218,7 +222,8 @@ void Clip::finish_part(std::size_t first) {
     return;
   }
   part.area = area(part.first, part.count);
-  // An outline is checked within 0.5 mm; one that crosses itself by less leaves loops the wrong way round, which are nothing.
+  // An outline is checked within 0.5 mm; one that crosses itself by less leaves loops the wrong way round, which are
+  // nothing.
   if (part.area <= 0) {
     sides_.resize(first);
     return;
@@ -248,8 +253,8 @@ bool Clip::holds(const Part& part, Vec p) const {
   return in;
 }
 
-// The hole's ring stands at sides_[first .. first + count), behind all parts. It is taken into the smallest part round it, by
-// a slit from that part's nearest corner and back.
+// The hole's ring stands at sides_[first .. first + count), behind all parts. It is taken into the smallest part round
+// it, by a slit from that part's nearest corner and back.
 void Clip::join_hole(std::size_t first, std::size_t count) {
   std::vector<Side> hole(sides_.begin() + static_cast<std::ptrdiff_t>(first), sides_.end());
   sides_.resize(first);

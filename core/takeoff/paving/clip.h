@@ -1,8 +1,8 @@
 // One unit against the edges that cross it: what is left of it, part by part.
 //
-// The edges inside the open rectangle make chains; the ground lies on their left, so from a chain's end the part goes on
-// along the rectangle's border, counter-clockwise, to the next chain's start. Edges that run along the border, or only touch
-// it, take nothing away.
+// The edges inside the open rectangle make chains; the ground lies on their left, so from a chain's end the part goes
+// on along the rectangle's border, counter-clockwise, to the next chain's start. Edges that run along the border, or
+// only touch it, take nothing away.
 #pragma once
 
 #include <span>
@@ -14,8 +14,8 @@ namespace takeoff::paving {
 
 class Clip {
  public:
-  // A side from `from` to the next side's `from`; edge is the number of the outline's edge, or -1: a side of the unit, or
-  // the slit that joins a hole to the side round it.
+  // A side from `from` to the next side's `from`; edge is the number of the outline's edge, or -1: a side of the unit,
+  // or the slit that joins a hole to the side round it.
   struct Side {
     geometry::Vec from;  // from the unit's corner
     std::int32_t edge = -1;
@@ -41,12 +41,12 @@ class Clip {
     std::size_t count = 0;  // with its end point
     bool starts_on_border = false;
     bool ends_on_border = false;
-    int next = -1;          // the chain that goes on inside
+    int next = -1;  // the chain that goes on inside
     bool used = false;
   };
   struct Event {
-    double along = 0;   // counter-clockwise round the border from the corner
-    double angle = 0;   // of the chain from there, against the border's own direction
+    double along = 0;  // counter-clockwise round the border from the corner
+    double angle = 0;  // of the chain from there, against the border's own direction
     int chain = 0;
     bool start = false;
   };

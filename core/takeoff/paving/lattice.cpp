@@ -84,8 +84,9 @@ problem::Result<Length> herringbone_joint(const Catalogue& catalogue, const Item
     const bool exact = std::abs(over - steps(*given)) <= within;
     if (exact || (gap >= steps(limits.least) && gap < steps(limits.greatest))) return *given;
     return problem::fault("herringbone-misfit",
-                          "The unit '" + item.id + "' does not lay herringbone with a joint of " + inches(steps(*given)) +
-                              ": a length of two widths and one joint is needed; " + joints_that_fit(item, limits),
+                          "The unit '" + item.id + "' does not lay herringbone with a joint of " +
+                              inches(steps(*given)) + ": a length of two widths and one joint is needed; " +
+                              joints_that_fit(item, limits),
                           "choose another joint, unit or pattern");
   }
   const auto fit = catalogue::herringbone_fit(*item.length, *item.width, limits.least, limits.greatest);
@@ -165,7 +166,8 @@ problem::Result<Lattice> lattice(const Catalogue& catalogue, const plan::Laying&
   }
   const Length least_side = std::min(*(*first)->length, *(*first)->width);
   if (joint && (*joint < Length() || *joint >= least_side))
-    return problem::fault("joint-size", "a joint of " + inches(steps(*joint)) + " between units of '" + (*first)->id + "' can't be",
+    return problem::fault("joint-size",
+                          "a joint of " + inches(steps(*joint)) + " between units of '" + (*first)->id + "' can't be",
                           "give one from 0 up to less than the unit's short side");
   const Cells cells{cell(pattern->cell_x, **first, steps(joint.value_or(Length()))),
                     cell(pattern->cell_y, **first, steps(joint.value_or(Length()))), steps(joint.value_or(Length())),

@@ -26,8 +26,9 @@ Piece piece(const Room& room, const Lattice& lattice, const Cut& cut, const Sliv
   made.sides.reserve(sides.size());
   for (const Clip::Side& side : sides) {
     const bool along_edge = side.edge >= 0;
-    made.sides.push_back({side.from, along_edge,
-                          along_edge ? room.outline.edges[static_cast<std::size_t>(side.edge)].origin : geometry::Origin()});
+    made.sides.push_back(
+        {side.from, along_edge,
+         along_edge ? room.outline.edges[static_cast<std::size_t>(side.edge)].origin : geometry::Origin()});
   }
   made.area = cut.part.area;
   made.cut_length = cut.part.cut_length;

@@ -1,9 +1,9 @@
 // Laying units over a region: whole units as runs, cut pieces with their shape.
 //
 // The rule: a unit is its module less half a joint on each side; the corner of cell (0, 0) lies on the start point; the
-// pattern is turned about it. An edge of the region that enters a unit by less than 0.5 mm does not cut it: edges are tested
-// against the unit shrunk by that on every side; a unit that no edge enters is whole or not there, by its centre. A unit
-// that an edge enters is clipped whole, and a piece narrower than 0.5 mm is nothing.
+// pattern is turned about it. An edge of the region that enters a unit by less than 0.5 mm does not cut it: edges are
+// tested against the unit shrunk by that on every side; a unit that no edge enters is whole or not there, by its
+// centre. A unit that an edge enters is clipped whole, and a piece narrower than 0.5 mm is nothing.
 #pragma once
 
 #include <cstdint>
@@ -25,7 +25,8 @@ struct Run {
   int count() const { return last - first + 1; }
 };
 
-// A side of a cut piece. `cut` sides lie along an edge of the region (`against` is its origin); others are sides of the unit.
+// A side of a cut piece. `cut` sides lie along an edge of the region (`against` is its origin); others are sides of the
+// unit.
 struct PieceSide {
   geometry::Vec from;  // frame, steps, from the unit's own corner
   bool cut = false;

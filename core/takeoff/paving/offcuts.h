@@ -34,10 +34,10 @@ struct Need {
 Need need(const Layout& layout, const Piece& piece);
 
 struct Bought {
-  std::int64_t pieces = 0;         // cut pieces needed
-  std::int64_t units = 0;          // whole units bought for them
-  std::int64_t from_offcuts = 0;   // pieces - units
-  std::int64_t bound = 0;          // proven: no plan can do with fewer under the same rule
+  std::int64_t pieces = 0;        // cut pieces needed
+  std::int64_t units = 0;         // whole units bought for them
+  std::int64_t from_offcuts = 0;  // pieces - units
+  std::int64_t bound = 0;         // proven: no plan can do with fewer under the same rule
 };
 // Finished edges: at most two pieces a unit, a + kerf + b <= L, by sorting and pairing the largest with the smallest
 // that fit: exact where all cuts are square or all have one slope. Two oblique cuts of the same slope pair by their

@@ -180,7 +180,8 @@ void add_cut_tasks(const plan::Job& job, const LaidArea& area, Share& share) {
       const std::size_t before = share.tasks.size();
       edges::add_task(job, curved ? "cut-60-curve" : "cut-60", Stage::paving, "cuts of " + id(area), id(area),
                       as_taped(term(curved ? "scribed cuts" : "straight cuts", curved ? metres.curved : metres.straight,
-                                    units::metre, id(area)), area),
+                                    units::metre, id(area)),
+                               area),
                       share);
       if (share.tasks.size() > before) std::tie(share.tasks.back().factor, share.tasks.back().condition) = factor;
     }

@@ -106,9 +106,7 @@ void Rows::walk(const FrameEdge& edge, std::int32_t number, const Band& band) {
   const Vec low = up ? edge.from : edge.to;
   const Vec high = up ? edge.to : edge.from;
   const double slope = high.y > low.y ? (high.x - low.x) / (high.y - low.y) : 0;
-  const auto x_at = [&](double y) {
-    return y <= low.y ? low.x : y >= high.y ? high.x : low.x + (y - low.y) * slope;
-  };
+  const auto x_at = [&](double y) { return y <= low.y ? low.x : y >= high.y ? high.x : low.x + (y - low.y) * slope; };
   const auto first = static_cast<int>(std::ceil((low.y - spare - band.low_y - band.height) * band.per_pitch));
   const auto last = static_cast<int>(std::floor((high.y + spare - band.low_y) * band.per_pitch));
   for (int b = first; b <= last; ++b) {
@@ -169,7 +167,7 @@ void Rows::fill(const FrameOutline& outline, const Lattice& lattice, const Kind&
   count_ = 0;
   first_ = 0;
   if (!outline.edges.empty()) {
-    const Band band{kind.low.y,    kind.low.x,    kind.height,          kind.width,      lattice.across.y,
+    const Band band{kind.low.y,       kind.low.x,    kind.height,          kind.width,       lattice.across.y,
                     lattice.across.x, lattice.along, 1 / lattice.across.y, 1 / lattice.along};
     // Counts of rows and units stay far inside an int: units are at least 10 mm and the plan's reach is 5 km.
     problem::ensure(lattice.along > 0 && lattice.across.y > 0, "a lattice has rows");

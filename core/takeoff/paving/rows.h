@@ -1,7 +1,7 @@
 // The outline in the lattice's frame, and which units of which row its edges come near.
 //
-// A row is all units of one kind with the same b. Each edge walks only the rows that its own height meets, and in a row only
-// the units that it meets there, so that the cost follows the outline's length.
+// A row is all units of one kind with the same b. Each edge walks only the rows that its own height meets, and in a row
+// only the units that it meets there, so that the cost follows the outline's length.
 #pragma once
 
 #include <cstdint>
@@ -13,8 +13,8 @@
 
 namespace takeoff::paving {
 
-// The region's outlines as chords within 0.05 mm of its arcs: cut once, framed for every start that is tried. Points on an
-// arc are kept as they are, not put on the grid, so that turning the ground does not change its chords.
+// The region's outlines as chords within 0.05 mm of its arcs: cut once, framed for every start that is tried. Points on
+// an arc are kept as they are, not put on the grid, so that turning the ground does not change its chords.
 struct Chords {
   struct Spot {
     geometry::Point from;     // where the edge starts
@@ -62,8 +62,10 @@ class Rows {
 
   int first() const { return first_; }  // b of the first row
   int count() const { return count_; }
-  std::span<const Near> near(int row) const { return part(near_, near_starts_, row); }           // sorted
-  std::span<const double> crossings(int row) const { return part(cross_, cross_starts_, row); }  // of the middle line, sorted
+  std::span<const Near> near(int row) const { return part(near_, near_starts_, row); }  // sorted
+  std::span<const double> crossings(int row) const {
+    return part(cross_, cross_starts_, row);
+  }  // of the middle line, sorted
 
  private:
   template <class T>

@@ -42,8 +42,8 @@ void make_hull(std::span<const Vec> polygon, std::vector<Vec>& hull) {
   hull.resize(static_cast<std::size_t>(std::max<std::ptrdiff_t>(size - 1, 1)));
 }
 
-// The least width lies square to a side of the hull. Pieces have a handful of sides, so every point is tried: walking the
-// farthest point along would stop short on sides that lie in line but for rounding.
+// The least width lies square to a side of the hull. Pieces have a handful of sides, so every point is tried: walking
+// the farthest point along would stop short on sides that lie in line but for rounding.
 double least_width(std::span<const Vec> hull) {
   double least = std::numeric_limits<double>::infinity();
   for (std::size_t i = 0; i < hull.size(); ++i) {

@@ -56,8 +56,8 @@ InLine in_line(const FrameOutline& outline) {
   return found;
 }
 
-// The start itself, then those that fit the corners of modules to edges, then an even spread over one repeat: the sequence
-// of Kronecker for two dimensions, whose step is the plastic number's powers.
+// The start itself, then those that fit the corners of modules to edges, then an even spread over one repeat: the
+// sequence of Kronecker for two dimensions, whose step is the plastic number's powers.
 std::vector<Point> starts(const FrameOutline& outline, const Lattice& lattice, int tries) {
   std::vector<Point> made{lattice.start};
   const auto add = [&](Vec in_frame) {
@@ -104,8 +104,7 @@ void rate_for_site(Room& room, const Chords& inmost, const Chords& outmost, cons
 }
 
 Chords moved_out(const geometry::Region& field, double by, const Chords& as_it_is) {
-  const auto moved =
-      geometry::offset(field, units::Length::of_steps(std::llround(by)), geometry::Corner::mitred);
+  const auto moved = geometry::offset(field, units::Length::of_steps(std::llround(by)), geometry::Corner::mitred);
   return moved ? chords(*moved) : as_it_is;
 }
 

@@ -10,8 +10,8 @@ namespace takeoff::paving {
 
 enum class For { cuts, slivers, site };
 
-// One tried start: where, what it gives. `worst_width` is the least cut width when all edges may be wrong by up to the job's
-// start tolerance, steps; only for `site`.
+// One tried start: where, what it gives. `worst_width` is the least cut width when all edges may be wrong by up to the
+// job's start tolerance, steps; only for `site`.
 struct Start {
   geometry::Point start;
   Counts counts;
@@ -20,9 +20,9 @@ struct Start {
 };
 
 // Tries `tries` starts: the present one, those that put a corner of a module on edges in line with the pattern, and a
-// low-discrepancy spread over one repeat of it. Best first: cuts by fewest cut units, then slivers; slivers by fewest, then
-// cuts; site by the greatest worst_width, then fewest at risk, then cuts. Ties go to the earlier try, so that the same job
-// gives the same list everywhere. `tolerance` is in steps.
+// low-discrepancy spread over one repeat of it. Best first: cuts by fewest cut units, then slivers; slivers by fewest,
+// then cuts; site by the greatest worst_width, then fewest at risk, then cuts. Ties go to the earlier try, so that the
+// same job gives the same list everywhere. `tolerance` is in steps.
 std::vector<Start> best_starts(const geometry::Region& field, const Lattice& lattice, const Slivers& slivers, For what,
                                int tries = 2000, double tolerance = 0);
 

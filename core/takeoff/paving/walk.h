@@ -29,7 +29,8 @@ struct Cut {
   bool first;  // of its unit
 };
 
-// Clips the units of one row that an edge enters, tells `on_cut` of each part, and leaves in `marked` what is not whole.
+// Clips the units of one row that an edge enters, tells `on_cut` of each part, and leaves in `marked` what is not
+// whole.
 template <class OnCut>
 void cut_row(Room& room, const Lattice& lattice, int number, int row, OnCut& on_cut) {
   const Kind& kind = lattice.kinds[static_cast<std::size_t>(number)];

@@ -355,16 +355,20 @@ TEST(Junction, ThePersonsChoiceGoesFirst) {
   EXPECT_EQ(takeoff::edges::junction_for(made, ground, ground.stretches[2])->id, "paving-building");
 }
 
-// A ring of planter in a deck: edging of 23 7/8 in stands 2 in inside the line. At 36 in the near line is 34 in: a chord
-// within 1/4 in of it has a = acos(34 / 34.25) = 6.9 degrees, a near face of 2 x 34 tan a = 8.3 in, under half a unit. At
-// 30 ft the chord may be a = 2.1 degrees wide: 2 x 358 tan a = 26.8 in, longer than the unit, so that it tapers.
+// A ring of planter in a deck: edging of 23 7/8 in stands 2 in inside the line. At 36 in the near line is 34 in: a
+// chord within 1/4 in of it has a = acos(34 / 34.25) = 6.9 degrees, a near face of 2 x 34 tan a = 8.3 in, under half a
+// unit. At 30 ft the chord may be a = 2.1 degrees wide: 2 x 358 tan a = 26.8 in, longer than the unit, so that it
+// tapers.
 TEST(Joints, StraightEdgingDoesNotFollowATightCurve) {
   const auto round = [](double radius) {
     const plan::Element area = deck("A", "dense-foot",
                                     {plan::DrawnRing{ring({{-900, -900}, {900, -900}, {900, 900}, {-900, 900}}), {}},
                                      plan::DrawnRing{ring({{-radius, 0, 1}, {radius, 0, 1}}), {}}});
     plan::Ground meeting = ground(area);
-    face(meeting, {{Meets::planting, ""}, {Meets::planting, ""}, {Meets::planting, ""}, {Meets::planting, ""},
+    face(meeting, {{Meets::planting, ""},
+                   {Meets::planting, ""},
+                   {Meets::planting, ""},
+                   {Meets::planting, ""},
                    {Meets::planter, "T"}});
     Book book = joint_book();
     book.rate("kerb-set", "curves x 1.4");

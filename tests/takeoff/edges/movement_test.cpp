@@ -41,7 +41,11 @@ takeoff::Share joints_of(long feet_x, long feet_y) {
   row.sealant = "seal";
   all->junctions = {row};
   plan::PavedArea area;
-  area.outline = {{{{at(0, 0), 0, {}}, {at(12 * feet_x, 0), 0, {}}, {at(12 * feet_x, 12 * feet_y), 0, {}}, {at(0, 12 * feet_y), 0, {}}}, {}}};
+  area.outline = {{{{at(0, 0), 0, {}},
+                    {at(12 * feet_x, 0), 0, {}},
+                    {at(12 * feet_x, 12 * feet_y), 0, {}},
+                    {at(0, 12 * feet_y), 0, {}}},
+                   {}}};
   area.build_up = "bound";
   area.laying = plan::Laying{"stack", {{"unit", "slab"}}, at(0, 0), {}, {}};
   plan::Job job;
@@ -53,7 +57,8 @@ takeoff::Share joints_of(long feet_x, long feet_y) {
 
 }  // namespace
 
-// 24 x 36 ft with joints at most 12 ft apart: one line of 36 ft across the short way, two of 24 ft across the long: 84 ft.
+// 24 x 36 ft with joints at most 12 ft apart: one line of 36 ft across the short way, two of 24 ft across the long: 84
+// ft.
 TEST(Movement, aGridNoPartOfWhichIsTooLong) {
   const takeoff::Share share = joints_of(24, 36);
   EXPECT_NEAR(*share.measures.get("movement_joint_m") / 0.3048, 84, 1e-6);

@@ -7,9 +7,9 @@
 
 using units::Length;
 
-// Strips of a roll 12 ft 6 in wide across 35 ft 6 in: with 1 ft laps exactly 3 (12.5 + 2 x 11.5 = 35.5); with 2 ft laps 4.
-// 30 ft with 1 ft laps: 3. 22 ft 6 in: laps of 18 in or 2 ft 2 strips, 3 ft 3 strips. By arithmetic, from the overlap rule
-// of AASHTO M 288 (from memory).
+// Strips of a roll 12 ft 6 in wide across 35 ft 6 in: with 1 ft laps exactly 3 (12.5 + 2 x 11.5 = 35.5); with 2 ft
+// laps 4. 30 ft with 1 ft laps: 3. 22 ft 6 in: laps of 18 in or 2 ft 2 strips, 3 ft 3 strips. By arithmetic, from the
+// overlap rule of AASHTO M 288 (from memory).
 TEST(Fabric, stripsWithTheBoundaryCase) {
   const Length roll = Length::inches(150);
   EXPECT_EQ(takeoff::ground::strips(Length::inches(426), roll, Length::feet(1)), 3);
@@ -35,8 +35,9 @@ TEST(Fabric, stripsAreAsManyAsLayingThem) {
   }));
 }
 
-// 20 x 10 ft on open stone, base to 21 x 11 ft, turned up 6 in (its depth) + 12 in at each side: 24 x 14 ft. Across 14 ft: 2
-// strips of 24 ft = 48 ft of roll; the other way 3 strips (24 ft: 12.5 + 11.5 = 24 exactly 2) of 14 ft = 28 ft: taken.
+// 20 x 10 ft on open stone, base to 21 x 11 ft, turned up 6 in (its depth) + 12 in at each side: 24 x 14 ft. Across 14
+// ft: 2 strips of 24 ft = 48 ft of roll; the other way 3 strips (24 ft: 12.5 + 11.5 = 24 exactly 2) of 14 ft = 28 ft:
+// taken.
 TEST(Fabric, bothWaysAreTriedAndSidesTurnedUp) {
   const plan::Job job = yard::job({yard::paved("A1", yard::rectangle(0, 0, 240, 120), "open")});
   const plan::Site site = plan::site(job);

@@ -7,8 +7,9 @@
 using namespace yard;
 using takeoff::ground::Bodies;
 
-// Interlocking pavement tolerance guide (segmental trade association): base past the edge by the greater of 6 in and its
-// thickness. 10 x 20 ft by 6 in mitred: 11 x 21 = 231 sq ft (the corner tip is 1.41 widths out, under the limit of 2).
+// Interlocking pavement tolerance guide (segmental trade association): base past the edge by the greater of 6 in and
+// its thickness. 10 x 20 ft by 6 in mitred: 11 x 21 = 231 sq ft (the corner tip is 1.41 widths out, under the limit of
+// 2).
 TEST(Layers, theBaseReachesPastAFreeEdge) {
   const plan::Job yard = job({paved("A1", rectangle(0, 0, 240, 120), "dense")});
   const Bodies all = takeoff::ground::bodies(yard, plan::site(yard));
@@ -31,7 +32,8 @@ TEST(Layers, stoneIsWeighedByPlacedVolumeAndPlacedDensityAlone) {
 
 // Two areas side by side are one body: nothing reaches past their common edge.
 TEST(Layers, touchingAreasAreOneBody) {
-  const plan::Job yard = job({paved("A1", rectangle(0, 0, 120, 120), "dense"), paved("A2", rectangle(120, 0, 240, 120), "dense")});
+  const plan::Job yard =
+      job({paved("A1", rectangle(0, 0, 120, 120), "dense"), paved("A2", rectangle(120, 0, 240, 120), "dense")});
   const Bodies all = takeoff::ground::bodies(yard, plan::site(yard));
   ASSERT_EQ(all.bodies.size(), 2u);
   EXPECT_EQ(all.bodies[1].of, (std::vector<plan::ElementId>{"A1", "A2"}));
@@ -91,7 +93,8 @@ TEST(Layers, aDeepDigIsAFact) {
   plan::Job yard = job({paved("A1", rectangle(0, 0, 240, 120), "open")});
   const auto deep = [&] {
     const plan::Site site = plan::site(yard);
-    return takeoff::Facts{takeoff::ground::dig(yard, site, takeoff::ground::bodies(yard, site)).facts}.holds("deep-dig");
+    return takeoff::Facts{takeoff::ground::dig(yard, site, takeoff::ground::bodies(yard, site)).facts}.holds(
+        "deep-dig");
   };
   EXPECT_FALSE(deep());
   auto book = std::make_shared<catalogue::Catalogue>(*yard.catalogue);
@@ -102,7 +105,8 @@ TEST(Layers, aDeepDigIsAFact) {
 
 // Where a deep base reaches over a shallow one past their edges, the deeper has the ground: no stone is bought twice.
 TEST(Layers, twoBuildUpsShareNoGround) {
-  const plan::Job yard = job({paved("A1", rectangle(0, 0, 120, 120), "open"), paved("A2", rectangle(128, 0, 248, 120), "dense")});
+  const plan::Job yard =
+      job({paved("A1", rectangle(0, 0, 120, 120), "open"), paved("A2", rectangle(128, 0, 248, 120), "dense")});
   const Bodies all = takeoff::ground::bodies(yard, plan::site(yard));
   double open = 0, dense = 0;
   for (const auto& body : all.bodies) {
@@ -119,9 +123,9 @@ TEST(Layers, whatTheCatalogueLacksIsNamed) {
   EXPECT_EQ(takeoff::ground::bodies(yard, plan::site(yard)).problems.at(0).code, "build-up-unknown");
 }
 
-// The choke rule (segmental trade association, from memory): D15 of the lower stone over D50 of the upper under 5, D50 over
-// D50 over 2. From the middles of the gradings: No. 8 on No. 57 gives 0.97 and 2.20 and passes; C33 sand on No. 8 gives 5.12
-// and does not.
+// The choke rule (segmental trade association, from memory): D15 of the lower stone over D50 of the upper under 5, D50
+// over D50 over 2. From the middles of the gradings: No. 8 on No. 57 gives 0.97 and 2.20 and passes; C33 sand on No. 8
+// gives 5.12 and does not.
 TEST(Layers, layersThatFallIntoEachOtherAreSaid) {
   plan::Job terrace = job({paved("A1", rectangle(0, 0, 240, 120), "open")});
   const auto said_with = [&](const char* d50_upper, const char* d15_lower, const char* d50_lower) {
@@ -134,7 +138,8 @@ TEST(Layers, layersThatFallIntoEachOtherAreSaid) {
     put(*all, lower);
     terrace.catalogue = all;
     const plan::Site site = plan::site(terrace);
-    return said(takeoff::ground::layers(terrace, site, takeoff::ground::bodies(terrace, site)), "layers-fall-into-each-other");
+    return said(takeoff::ground::layers(terrace, site, takeoff::ground::bodies(terrace, site)),
+                "layers-fall-into-each-other");
   };
   EXPECT_FALSE(said_with("6.335", "6.175", "13.96"));
   EXPECT_TRUE(said_with("0.735", "3.762", "6.335"));

@@ -11,7 +11,8 @@ TEST(Stage, wordsGoBothWaysInTheOrderOfBuilding) {
     words.push_back(takeoff::word(stage));
     EXPECT_EQ(takeoff::stage_of(takeoff::word(stage)), stage);
   }
-  EXPECT_EQ(words, (std::vector<std::string>{"protect", "dig", "under-ground", "wall", "base", "coping", "paving", "joints", "finish"}));
+  EXPECT_EQ(words, (std::vector<std::string>{"protect", "dig", "under-ground", "wall", "base", "coping", "paving",
+                                             "joints", "finish"}));
   EXPECT_FALSE(takeoff::stage_of("painting"));
 }
 

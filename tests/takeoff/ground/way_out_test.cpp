@@ -24,7 +24,8 @@ takeoff::Share judged(const plan::Job& job) {
 
 // Open build-up: 2 3/8 + 1 + 6 in = 9 3/8 in to the formation.
 plan::Job with_kerb(bool weeps, bool footing) {
-  return job({paved("A1", rectangle(0, 0, 240, 120), "open"), kerb("K", {{at(0, 0), 0, {}}}, at(240, 0), weeps, footing)});
+  return job(
+      {paved("A1", rectangle(0, 0, 240, 120), "open"), kerb("K", {{at(0, 0), 0, {}}}, at(240, 0), weeps, footing)});
 }
 
 }  // namespace
@@ -45,7 +46,8 @@ TEST(WayOut, aFootingIsADam) {
   EXPECT_FALSE(said(judged(with_kerb(true, false)), "dead-depth"));
 }
 
-// A cord left in passes damp, not rain. Under sealed joints it is said; where rain gets in through open ones it is a bath.
+// A cord left in passes damp, not rain. Under sealed joints it is said; where rain gets in through open ones it is a
+// bath.
 TEST(WayOut, aCordLetsNoRainOut) {
   const auto corded = [](const std::string& fill) {
     plan::Job made = with_kerb(true, false);
@@ -71,8 +73,8 @@ TEST(WayOut, aCordLetsNoRainOut) {
   EXPECT_FALSE(said(judged(with_kerb(true, false)), "way-out-damp-only"));  // tubes
 }
 
-// Draw-down = dead depth x porosity / rate. Worked: 6 in at 40 %, 0.10 in/h = 24 h; 0.02 in/h = 120 h, over 48 h. Here the
-// whole 9 3/8 in counts, as nothing else lets it out: x 0.40 / 0.10 = 37.5 h passes; / 0.02 = 187.5 h does not.
+// Draw-down = dead depth x porosity / rate. Worked: 6 in at 40 %, 0.10 in/h = 24 h; 0.02 in/h = 120 h, over 48 h. Here
+// the whole 9 3/8 in counts, as nothing else lets it out: x 0.40 / 0.10 = 37.5 h passes; / 0.02 = 187.5 h does not.
 TEST(WayOut, soilThatSoaksMustDoSoInTime) {
   plan::Job soaking = with_kerb(false, false);
   soaking.choices.infiltration_counts = true;

@@ -60,9 +60,19 @@ inline std::shared_ptr<catalogue::Catalogue> catalogue() {
   kerb.width = Length::inches(4);
   kerb.height = Length::inches(8);
   put(*all, kerb);
-  all->build_ups["dense"] = {"dense", "paving", {}, "", "", "",
+  all->build_ups["dense"] = {"dense",
+                             "paving",
+                             {},
+                             "",
+                             "",
+                             "",
                              {layer("unit", "", 19, 0), layer("bedding", "sand", 8, 0), layer("base", "dense", 32, 6)}};
-  all->build_ups["open"] = {"open", "paving", {}, "", "", "",
+  all->build_ups["open"] = {"open",
+                            "paving",
+                            {},
+                            "",
+                            "",
+                            "",
                             {layer("unit", "", 19, 0), layer("bedding", "chips", 8, 0), layer("base", "open", 48, 6),
                              layer("fabric", "fabric", 0, 12)}};
   all->build_ups["open"].layers[3].thickness.reset();

@@ -1,5 +1,5 @@
-// The worked example of the demo job: there every unit of its fields was clipped one by one, slowly; the arcs of the fields
-// are exact here.
+// The worked example of the demo job: there every unit of its fields was clipped one by one, slowly; the arcs of the
+// fields are exact here.
 #include <set>
 #include <tuple>
 
@@ -18,8 +18,8 @@ Edge arc(Point from, Point to, double cx, double cy, bool left) {
 }
 Edge line(Point from) { return {from, 0, {1, 0}}; }
 
-// The pool of four arcs moved out by d: the arcs meet in the directions (0, -1), (-3/5, 4/5), (3/5, 4/5), (-3/5, -4/5), so
-// each corner moves by d along its own.
+// The pool of four arcs moved out by d: the arcs meet in the directions (0, -1), (-3/5, 4/5), (3/5, 4/5), (-3/5, -4/5),
+// so each corner moves by d along its own.
 Ring pool(double d) {
   const Point a = inches(318, 72 - d);
   const Point b = inches(270 - 0.6 * d, 216 + 0.8 * d);
@@ -38,16 +38,18 @@ Region field_a1() {
 // The round end of A2 has radius 72; moved in by 8 it meets the line y = 320 at 72 - sqrt(64^2 - 8^2).
 Region field_a2() {
   const Point corner = inches(72 - std::sqrt(64.0 * 64 - 8 * 8), 320);
-  return region({{line(corner), line(inches(472, 320)), line(inches(472, 376)), arc(inches(72, 376), corner, 72, 312, true)}});
+  return region(
+      {{line(corner), line(inches(472, 320)), line(inches(472, 376)), arc(inches(72, 376), corner, 72, 312, true)}});
 }
 
 // The walk: `half` of its width either side of a centre line from (0, 204) west, round (-120, 108), south to y = -24.
 Region walk(double half) {
   const double out = 96 + half, in = 96 - half;
-  return region({{line(inches(0, 204 - half)), line(inches(0, 204 + half)),
-                  arc(inches(-120, 204 + half), inches(-120 - out, 108), -120, 108, true), line(inches(-120 - out, 108)),
-                  line(inches(-120 - out, -24)), line(inches(-120 - in, -24)),
-                  arc(inches(-120 - in, 108), inches(-120, 204 - half), -120, 108, false), line(inches(-120, 204 - half))}});
+  return region(
+      {{line(inches(0, 204 - half)), line(inches(0, 204 + half)),
+        arc(inches(-120, 204 + half), inches(-120 - out, 108), -120, 108, true), line(inches(-120 - out, 108)),
+        line(inches(-120 - out, -24)), line(inches(-120 - in, -24)),
+        arc(inches(-120 - in, 108), inches(-120, 204 - half), -120, 108, false), line(inches(-120, 204 - half))}});
 }
 
 // Chords within 0.05 mm of 23.3 m of arcs (pool ring and round corner): 2/3 of that times the length, m2.

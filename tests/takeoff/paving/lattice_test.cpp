@@ -48,7 +48,8 @@ TEST(Lattice, ModulesOfEveryPatternCoverThePlaneOnce) {
     // Points off the cells' own lines, over several repeats.
     for (int i = 0; i < 60; ++i) {
       for (int k = 0; k < 60; ++k) {
-        ASSERT_EQ(covers(lattice, {(i - 30.37) * 0.913 * inch, (k - 30.41) * 0.877 * inch}), 1) << id << ' ' << i << ' ' << k;
+        ASSERT_EQ(covers(lattice, {(i - 30.37) * 0.913 * inch, (k - 30.41) * 0.877 * inch}), 1)
+            << id << ' ' << i << ' ' << k;
       }
     }
   }
@@ -81,7 +82,8 @@ TEST(Lattice, DirectionsAddAndTheFrameTurnsBack) {
 
 TEST(Lattice, UnitsPerArea) {
   // 144 / ((L + j) (W + j)) per sq ft: 4 x 8 in tight 4.5 (Building with brick pavers guide), 3 5/8 x 7 5/8 tight 5.21,
-  // 1/16, 1/8, 3/16 in joints 4.3964, 4.2965, 4.2001; 100 x 200 mm with 2, 3, 5 mm: 48.53, 47.83, 46.46 per m2 (derived).
+  // 1/16, 1/8, 3/16 in joints 4.3964, 4.2965, 4.2001; 100 x 200 mm with 2, 3, 5 mm: 48.53, 47.83, 46.46 per m2
+  // (derived).
   const auto per = [](double l_mm, double w_mm, double j_mm, double area) {
     const Lattice l = stack(l_mm, w_mm, j_mm);
     return area / (l.along * l.across.y);
@@ -101,7 +103,8 @@ TEST(Lattice, UnitsPerArea) {
 }
 
 TEST(Lattice, ShareOfJoints) {
-  // 1 - L W / ((L + j)(W + j)), derived: 8 x 4 in with 1/8 in 0.045221, 12 x 12 with 1/4 0.040400, 200 x 100 mm with 3 mm 0.043474.
+  // 1 - L W / ((L + j)(W + j)), derived: 8 x 4 in with 1/8 in 0.045221, 12 x 12 with 1/4 0.040400, 200 x 100 mm with 3
+  // mm 0.043474.
   EXPECT_NEAR(stack(203.2, 101.6, 3.175).joint_share, 0.045221, 5e-7);
   EXPECT_NEAR(stack(304.8, 304.8, 6.35).joint_share, 0.040400, 5e-7);
   EXPECT_NEAR(stack(200, 100, 3).joint_share, 0.043474, 5e-7);
@@ -116,8 +119,8 @@ TEST(Lattice, HerringboneFits) {
   const Length eighth = Length::inch_64ths(8), sixteenth = Length::inch_64ths(4);
   EXPECT_EQ(code(herringbone(item(7.875, 3.875, eighth))), "none");  // 7 7/8 = 2 x 3 7/8 + 1/8
   EXPECT_EQ(code(herringbone(item(8, 4, eighth))), "herringbone-misfit");
-  EXPECT_EQ(code(herringbone(item(8, 4, Length()))), "none");  // tight: 8 = 2 x 4
-  EXPECT_EQ(code(herringbone(item(8, 4, eighth), sixteenth)), "none");  // end gap 3/32 in
+  EXPECT_EQ(code(herringbone(item(8, 4, Length()))), "none");                                   // tight: 8 = 2 x 4
+  EXPECT_EQ(code(herringbone(item(8, 4, eighth), sixteenth)), "none");                          // end gap 3/32 in
   EXPECT_EQ(code(herringbone(item(7.625, 3.625, eighth, "clay-unit"))), "herringbone-misfit");  // end gap 0
   EXPECT_NE(herringbone(item(8, 4, eighth)).error().text.find("1/16"), std::string::npos);  // the joints that would fit
 

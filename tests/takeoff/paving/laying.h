@@ -1,4 +1,5 @@
-// What the tests of laying share: the starter catalogue's units and patterns, outlines by formula, lattices in one line.
+// What the tests of laying share: the starter catalogue's units and patterns, outlines by formula, lattices in one
+// line.
 #pragma once
 
 #include <gtest/gtest.h>
@@ -67,8 +68,8 @@ inline catalogue::Pattern pattern(const std::string& id) {
   const std::regex one("\\{[^\\}]*\\}");
   for (std::sregex_iterator i(pieces.begin(), pieces.end(), one), end; i != end; ++i) {
     const std::string p = i->str();
-    made.pieces.push_back(
-        {word(p, "size"), std::stoi(word(p, "x")), std::stoi(word(p, "y")), std::stoi(word(p, "w")), std::stoi(word(p, "h"))});
+    made.pieces.push_back({word(p, "size"), std::stoi(word(p, "x")), std::stoi(word(p, "y")), std::stoi(word(p, "w")),
+                           std::stoi(word(p, "h"))});
   }
   return made;
 }
@@ -111,9 +112,12 @@ inline const catalogue::Catalogue& starter() {
       std::vector<std::string> cells{""};
       bool quoted = false;
       for (const char c : line) {
-        if (c == '"') quoted = !quoted;
-        else if (c == ',' && !quoted) cells.push_back("");
-        else cells.back() += c;
+        if (c == '"')
+          quoted = !quoted;
+        else if (c == ',' && !quoted)
+          cells.push_back("");
+        else
+          cells.back() += c;
       }
       if (cells.size() < 10 || cells[6].empty() || cells[7].empty() || cells[9].empty()) continue;
       all.items[cells[0]] = unit(cells[0], std::stod(cells[6]), std::stod(cells[7]), std::stod(cells[9]), cells[1]);

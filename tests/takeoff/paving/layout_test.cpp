@@ -83,8 +83,8 @@ TEST(Layout, DeckOfWholeUnitsTurnedHasNoFalseCut) {
 }
 
 TEST(Layout, MeanCutsAlongALongEdge) {
-  // Units per area times their width across the edge (derived), per foot of edge: at 45 degrees 3.182, at 90 2.25. An edge
-  // has to enter by 0.5 mm, which takes 1 mm off widths of 100 to 220 mm: under 1 %.
+  // Units per area times their width across the edge (derived), per foot of edge: at 45 degrees 3.182, at 90 2.25. An
+  // edge has to enter by 0.5 mm, which takes 1 mm off widths of 100 to 220 mm: under 1 %.
   EXPECT_NEAR(mean_cuts_per_foot(45, 8 * std::numbers::sqrt2), 3.182, 0.015 * 3.182);
   EXPECT_NEAR(mean_cuts_per_foot(0, 16), 2.25, 0.015 * 2.25);
   // Over all directions 2.865: units per area times perimeter / pi.
@@ -95,8 +95,8 @@ TEST(Layout, MeanCutsAlongALongEdge) {
 }
 
 TEST(Layout, MeanCutsOfRunningBond) {
-  // 4 x 8 in running bond: its sides 1.5 per ft where the edge runs with the rows off a joint, its ends 3 off the module
-  // and 1.5 on it (every second row ends whole).
+  // 4 x 8 in running bond: its sides 1.5 per ft where the edge runs with the rows off a joint, its ends 3 off the
+  // module and 1.5 on it (every second row ends whole).
   catalogue::Catalogue all;
   all.items["u"] = unit("u", 203.2, 101.6, 0);
   all.patterns["running-half"] = pattern("running-half");
@@ -160,8 +160,8 @@ TEST(Layout, IslandInsideAUnit) {
 
 TEST(Layout, NotchAndTwoParts) {
   // A post 2 x 2 in at the middle of the north side: a notch; one right through: two parts.
-  const Layout notch = lay(region({ring({inches(0, 0), inches(8, 0), inches(8, 4), inches(5, 4), inches(5, 2), inches(3, 2),
-                                         inches(3, 4), inches(0, 4)})}),
+  const Layout notch = lay(region({ring({inches(0, 0), inches(8, 0), inches(8, 4), inches(5, 4), inches(5, 2),
+                                         inches(3, 2), inches(3, 4), inches(0, 4)})}),
                            tight(), thirds);
   ASSERT_EQ(notch.pieces.size(), 1u);
   EXPECT_NEAR(notch.pieces[0].area, 28 * square_inch, 1);
@@ -181,8 +181,9 @@ TEST(Layout, CornersThatTouchTheBorderFromInside) {
   ASSERT_EQ(in.pieces.size(), 1u);
   EXPECT_NEAR(in.pieces[0].area, 9 * square_inch, 1);
   // Ground outside the V: two parts that meet in a point only.
-  const Layout out = lay(region({ring({inches(0, 0), inches(4, 0), inches(1, 4), inches(0, 4)}),
-                                 }),
+  const Layout out = lay(region({
+                             ring({inches(0, 0), inches(4, 0), inches(1, 4), inches(0, 4)}),
+                         }),
                          tight(), thirds);
   ASSERT_EQ(out.pieces.size(), 1u);
   EXPECT_NEAR(out.pieces[0].area, 10 * square_inch, 1);  // 4 x 4 less a triangle 3 x 4 / 2
@@ -200,7 +201,8 @@ TEST(Layout, CornersThatTouchTheBorderFromInside) {
 TEST(Layout, HalfAMillimetreIsNothing) {
   const double mm = 320;
   const auto wide = [&](double extra) {
-    const Region ground = region({ring({inches(0, 0), at(8 * inch + extra * mm, 0), at(8 * inch + extra * mm, 4 * inch), inches(0, 4)})});
+    const Region ground =
+        region({ring({inches(0, 0), at(8 * inch + extra * mm, 0), at(8 * inch + extra * mm, 4 * inch), inches(0, 4)})});
     return lay(ground, tight(), thirds);
   };
   EXPECT_EQ(wide(0.45).whole(), 1);
@@ -214,10 +216,10 @@ TEST(Layout, HalfAMillimetreIsNothing) {
 }
 
 TEST(Layout, SliversByShareOrByWidth) {
-  const Region ground = region({box(0, 0, 11, 4)});  // the second unit keeps 3 of its 8 in
-  EXPECT_FALSE(lay(ground, tight(), {1.0 / 3, 0}).pieces.at(0).sliver);        // 3/8 > 1/3
-  EXPECT_TRUE(lay(ground, tight(), {0.4, 0}).pieces.at(0).sliver);             // 3/8 < 2/5
-  EXPECT_TRUE(lay(ground, tight(), {0, 3.5 * inch}).pieces.at(0).sliver);      // 3 in < 3 1/2 in
+  const Region ground = region({box(0, 0, 11, 4)});                        // the second unit keeps 3 of its 8 in
+  EXPECT_FALSE(lay(ground, tight(), {1.0 / 3, 0}).pieces.at(0).sliver);    // 3/8 > 1/3
+  EXPECT_TRUE(lay(ground, tight(), {0.4, 0}).pieces.at(0).sliver);         // 3/8 < 2/5
+  EXPECT_TRUE(lay(ground, tight(), {0, 3.5 * inch}).pieces.at(0).sliver);  // 3 in < 3 1/2 in
   EXPECT_FALSE(lay(ground, tight(), {0, 2 * inch}).pieces.at(0).sliver);
 }
 

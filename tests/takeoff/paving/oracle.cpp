@@ -29,7 +29,8 @@ Polygons framed(const laying::Region& region, const laying::Lattice& lattice) {
   std::size_t ring = 0;
   auto edge = outline.edges.begin();
   const auto fill = [&](auto& points) {
-    for (std::size_t i = 0; i < chords.rings.at(ring).size(); ++i, ++edge) points.emplace_back(edge->from.x, edge->from.y);
+    for (std::size_t i = 0; i < chords.rings.at(ring).size(); ++i, ++edge)
+      points.emplace_back(edge->from.x, edge->from.y);
     points.push_back(points.front());
     ++ring;
   };

@@ -1,4 +1,5 @@
-// The slow, obvious way: every unit of the window against every edge, and what is left of it by a general polygon engine.
+// The slow, obvious way: every unit of the window against every edge, and what is left of it by a general polygon
+// engine.
 #pragma once
 
 #include <map>

@@ -1,8 +1,8 @@
 // Laying by rows held to the slow way, over random grounds, patterns, directions and starts.
 #include "oracle.h"
 
-#include <numbers>
 #include <rapidcheck.h>
+#include <numbers>
 
 using namespace laying;
 
@@ -32,8 +32,8 @@ std::optional<Region> random_region() {
     rings.push_back(star((h == 0 ? -0.2 : 0.2) * metre, 0, size / 2, size, *rc::gen::inRange(3, 7), arcs));
   }
   auto made = geometry::shape(rings);
-  // A ring may cross itself by less than the 0.5 mm within which outlines are checked (an arc close to its neighbour); what
-  // is left of a unit there is not the rule's to say.
+  // A ring may cross itself by less than the 0.5 mm within which outlines are checked (an arc close to its neighbour);
+  // what is left of a unit there is not the rule's to say.
   if (!made || !oracle::chords_are_simple(made->region)) return std::nullopt;
   return made->region;
 }
@@ -42,7 +42,8 @@ Lattice random_lattice() {
   std::vector<std::string> ids;
   for (const auto& [id, units] : meant_units()) ids.push_back(id);
   const double degrees = *rc::gen::element(0.0, 90.0, 45.0, 30.0, *rc::gen::inRange(0, 360000) / 1000.0);
-  return lattice_of(*rc::gen::elementOf(ids), at(*rc::gen::inRange(-99999, 99999), *rc::gen::inRange(-99999, 99999)), degrees);
+  return lattice_of(*rc::gen::elementOf(ids), at(*rc::gen::inRange(-99999, 99999), *rc::gen::inRange(-99999, 99999)),
+                    degrees);
 }
 
 // Units within 2 steps of the 0.5 mm limit are named by laying with either; such a case says nothing of the rule.
@@ -54,7 +55,8 @@ bool at_the_limit(const oracle::Answer& low, const oracle::Answer& high) {
 std::map<oracle::Key, std::vector<oracle::UnitPart>> cut_of(const Layout& layout) {
   std::map<oracle::Key, std::vector<oracle::UnitPart>> made;
   for (const auto& p : layout.pieces) made[{p.kind, p.a, p.b}].push_back({p.area, p.least_width});
-  for (auto& [key, parts] : made) std::sort(parts.begin(), parts.end(), [](auto& l, auto& r) { return l.area > r.area; });
+  for (auto& [key, parts] : made)
+    std::sort(parts.begin(), parts.end(), [](auto& l, auto& r) { return l.area > r.area; });
   return made;
 }
 
@@ -115,7 +117,8 @@ TEST(LayingOracle, EveryUnitClipped) {
     const auto counts = takeoff::paving::count(*region, lattice, limits);
     RC_ASSERT(counts.whole == fast.whole());
     RC_ASSERT(counts.cut == static_cast<std::int64_t>(fast.pieces.size()));
-    RC_ASSERT(counts.slivers == std::count_if(fast.pieces.begin(), fast.pieces.end(), [](auto& p) { return p.sliver; }));
+    RC_ASSERT(counts.slivers ==
+              std::count_if(fast.pieces.begin(), fast.pieces.end(), [](auto& p) { return p.sliver; }));
   }));
 }
 

@@ -194,8 +194,8 @@ TEST(Area, TwoCoursesRoundTwentyByTwelve) {
   EXPECT_EQ(quantity(laid.share, "brick-4x8"), 26 * 28 + 352);
 }
 
-// A house along one long side: the 1/2 in joint comes out of the border's strip, 240 x 1/2 sq in; the field and the units
-// stay. 8 in soldiers and their 1/8 in joint all round: the field is 240 - 2 w by 144 - 2 w.
+// A house along one long side: the 1/2 in joint comes out of the border's strip, 240 x 1/2 sq in; the field and the
+// units stay. 8 in soldiers and their 1/8 in joint all round: the field is 240 - 2 w by 144 - 2 w.
 TEST(Area, TheJointAtAHouseComesOutOfTheBorder) {
   plan::PavedArea area = paved(rectangle(240, 144), "stack", {{"unit", "unit-4x8-60"}});
   area.borders = {soldiers("unit-4x8-60")};

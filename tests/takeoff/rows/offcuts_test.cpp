@@ -61,7 +61,7 @@ TEST(Offcuts, ObliqueHalvesServeTheSameEdge) {
   b.middle = 3.9 * inch;  // 8.077 in
   EXPECT_EQ(bought({a, b}).units, 2);
   b.middle = 3.8 * inch;
-  b.slope = -1;           // the mirrored half
+  b.slope = -1;  // the mirrored half
   EXPECT_EQ(bought({a, b}).units, 2);
   EXPECT_EQ(bought({a, b}).bound, 1);  // the bound looks at middles only and is not met here
 }
