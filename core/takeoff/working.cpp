@@ -6,7 +6,6 @@
 #include <utility>
 
 #include "problem/ensure.h"
-#include "units/number.h"
 #include "units/quantity.h"
 
 namespace takeoff {
@@ -151,12 +150,11 @@ void Working::rows_into(std::vector<Row>& rows, const std::string& sign, int dep
 // How a sentence is told: in whose units, and which named parts were explained already.
 struct Working::Telling {
   units::System system;
-  std::vector<std::pair<std::string, double>> explained;
+  std::vector<const Working*> explained;
 
-  bool knows(const std::string& name, double value) {
-    const std::pair<std::string, double> part{name, value};
-    if (std::ranges::find(explained, part) != explained.end()) return true;
-    explained.push_back(part);
+  bool knows(const Working& part) {
+    if (std::ranges::any_of(explained, [&part](const Working* known) { return *known == part; })) return true;
+    explained.push_back(&part);
     return false;
   }
 };
@@ -185,12 +183,12 @@ std::string number_in_words(Amount amount, units::System system) {
   std::string unit = amount.unit == units::piece ? "" : units::name(amount.unit);
   if (system == units::System::us) {
     // What is thinner than a foot is read in inches.
-    if (amount.unit == units::metre && std::abs(amount.value) < units::metres_per_foot - 1e-9)
-      return units::show_number(amount.value / units::metres_per_inch, 3) + " in";
+    const bool thin = amount.unit == units::metre && std::abs(amount.value) < units::metres_per_foot - 1e-9;
     for (const InUs& us : in_us) {
       if (!(us.unit == amount.unit)) continue;
-      amount.value /= us.si;
-      unit = us.name;
+      amount.value /= thin ? units::metres_per_inch : us.si;
+      unit = thin ? "in" : us.name;
+      break;
     }
   }
   char digits[40];
@@ -204,7 +202,7 @@ std::string number_in_words(Amount amount, units::System system) {
 std::string Working::words(Telling& telling, bool inside) const {
   const auto number = [&] { return number_in_words(amount_, telling.system); };
   if (how_ == How::term) return (name_.empty() ? "" : name_ + " ") + number();
-  if (inside && !name_.empty() && telling.knows(name_, amount_.value)) return name_ + " " + number();
+  if (inside && !name_.empty() && telling.knows(*this)) return name_ + " " + number();
   const auto joined = [&](const char* between) {
     std::string text;
     for (std::size_t i = 0; i < parts().size(); ++i) text += (i ? between : "") + parts()[i].words(telling, true);

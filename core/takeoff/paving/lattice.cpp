@@ -164,8 +164,8 @@ problem::Result<Lattice> lattice(const Catalogue& catalogue, const plan::Laying&
     if (!fitted) return std::unexpected(fitted.error());
     joint = *fitted;
   }
-  const Length least_side = std::min(*(*first)->length, *(*first)->width);
-  if (joint && (*joint < Length() || *joint >= least_side))
+  const Length short_side = std::min(*(*first)->length, *(*first)->width);
+  if (joint && (*joint < Length() || *joint >= short_side))
     return problem::fault("joint-size",
                           "a joint of " + inches(steps(*joint)) + " between units of '" + (*first)->id + "' can't be",
                           "give one from 0 up to less than the unit's short side");
