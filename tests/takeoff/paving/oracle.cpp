@@ -1,6 +1,3 @@
-// The engine's own envelope leaves g++ 12 in doubt whether it is filled.
-#pragma GCC diagnostic ignored "-Wmaybe-uninitialized"
-
 #include "oracle.h"
 
 #include <algorithm>
