@@ -55,7 +55,7 @@ problem::Result<void> check(const Pattern& pattern);
 // Reads resources/patterns/*.json or the `patterns` of a job file once parsed (files does the parsing).
 std::vector<std::string> sizes(const Pattern& pattern);  // each once, in order of first use
 
-// trade.md A11: cell c = W + j, end gap g = (2 W + 3 j - L) / 2. Fits if some joint j in [least, greatest] has g in
+// cell c = W + j, end gap g = (2 W + 3 j - L) / 2. Fits if some joint j in [least, greatest] has g in
 // there too; then the least such j (in 1/64 in steps of the range for inches is not needed: the exact least is
 // returned).
 struct HerringboneFit {

@@ -27,7 +27,7 @@ struct OrderLine {
   bool work = false;                       // hours and their money, not material
   bool allowance = false;                  // a rule of thumb or a subcontract sum
   takeoff::Working working;                // from the net to the order quantity
-  std::string sentence;  // trade.md E12: the order number in words ("10 packs, because the large size runs out first")
+  std::string sentence;    // the order number in words ("10 packs, because the large size runs out first")
   double exact_coins = 0;  // the price that the amount is made from, in coins per order_unit; 0: as unit_price
 };
 

@@ -1,4 +1,4 @@
-// Hours of work, who does it and what that costs (trade.md C14).
+// Hours of work, who does it and what that costs.
 #pragma once
 
 #include <string_view>

@@ -1,4 +1,4 @@
-// Mixed packs: several sizes of one pattern on one pallet (trade.md C12).
+// Mixed packs: several sizes of one pattern on one pallet.
 #pragma once
 
 #include <optional>

@@ -37,7 +37,7 @@ struct Bought {
   double quantity() const { return working.amount().value; }  // in item.unit
 };
 
-// trade.md A8: (whole + stock for cuts) x (1 + breakage), rounded up to pieces, spare units for repairs on top
+// (whole + stock for cuts) x (1 + breakage), rounded up to pieces, spare units for repairs on top
 // (`attic_share` of the net, rounded up by itself), rounded up to the lot, at least the least order (detail
 // least_order, or least_order_ton and least_order_cu_yd of what is bought by them).
 problem::Result<Bought> buy(const std::vector<Part>& parts, const catalogue::Item& item, double day_hours,

@@ -23,7 +23,7 @@ problem::Result<void> write_file(const std::string& path,
 problem::Result<plan::Job> read_job(std::string_view text, const std::string& file);
 std::string write_job(const plan::Job& job);  // canonical order; write then read is the identity
 
-// GeoJSON in: see design.md 'Commands'. `layers` maps the property `layer` or `kind` ("*": any not named) to an element
+// GeoJSON in: `layers` maps the property `layer` or `kind` ("*": any not named) to an element
 // kind.
 struct Import {
   plan::Job job;

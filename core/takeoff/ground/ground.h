@@ -28,7 +28,7 @@ struct Bodies {
 };
 // A layer's footprint: union of the touching areas that share it; then only free stretches move out by the layer's
 // extra (a kerb: past the outside of its footing; soft edge: the greater of 6 in and the base thickness where the
-// build-up says so); 0 against coping, building, wall, other paving (trade.md C9).
+// build-up says so); 0 against coping, building, wall, other paving.
 Bodies bodies(const plan::Job& job, const plan::Site& site);
 
 // The named area of a body: each area's own ground (as taped on site where a person taped it) and what lies past its
@@ -43,6 +43,6 @@ Share fabric(const plan::Job& job, const plan::Site& site,
 Share dig(const plan::Job& job, const plan::Site& site,
           const Bodies& bodies);  // by depth: bank, loose, loads by volume and weight
 Share way_out(const plan::Job& job, const plan::Site& site,
-              const Bodies& bodies);  // trade.md A2 with one depth everywhere: no lines, only problems
+              const Bodies& bodies);  // With one depth everywhere: no lines, only problems
 
 }  // namespace takeoff::ground

@@ -134,7 +134,7 @@ struct Maker {
     return count > 1 ? ", in " + std::to_string(count) + " lifts" : "";
   }
 
-  // trade.md's choke rule, from the gradings' mid curves: D15 of the lower over D50 of the upper under 5, D50 over D50
+  // The choke rule, from the gradings' mid curves: D15 of the lower over D50 of the upper under 5, D50 over D50
   // over 2.
   void interface(const Body& upper, const Body& lower) {
     const catalogue::Item* above = job.catalogue->item(upper.layer.item);
