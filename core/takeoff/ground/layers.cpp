@@ -5,7 +5,6 @@
 
 namespace takeoff::ground {
 
-using problem::Problem;
 using problem::Severity;
 
 Working area_of(const plan::Site& site, const Body& body) {

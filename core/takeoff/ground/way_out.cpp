@@ -7,7 +7,6 @@
 
 namespace takeoff::ground {
 
-using problem::Problem;
 using problem::Severity;
 
 namespace {
