@@ -61,6 +61,22 @@ TEST_P(Terrace, coping) {
   expect_alike("P", "collar_concrete_m3", "collar_concrete_m3", 1e-6);
 }
 
+// Each arc has its own count of tapers: (far radius x turn) / 6 in, up. 90.5 x 3.785 = 57.1, 96.5 x 1.287 = 20.7,
+// 55.5 x 3.1416 = 29.1, 370.5 x 0.6435 = 39.7: 58 + 21 + 30 + 40. The answer adds the lengths first and has 147.
+TEST_P(Terrace, copingPiecesRunByRun) {
+  EXPECT_EQ(measure("P", "coping_units"), 58 + 21 + 30 + 40);
+  EXPECT_EQ(measure("P", "coping_units_by_length"), answer("P", "coping_units_cut_taper"));
+}
+
+// The 4 ft walk, spikes at 12 in and at 8 in on curves, one more at each free end; 4 in of the straight runs lie
+// against the kerb's ends. Outside 116/12 + 188.5/8 + 132/12 + 1 = 10 + 24 + 11 + 1, inside 132/12 + 113.1/8 + 116/12 +
+// 1 = 11 + 15 + 10
+// + 1. The answer has 12 in all along and leaves the far end loose: 68.
+TEST(TerraceWalk, spikesByStraightAndCurve) {
+  const results::Results results = demo::compute(demo::job("pool-terrace-a"));
+  EXPECT_EQ(demo::measure(results, "W", "spikes"), 46 + 37);
+}
+
 TEST_P(Terrace, whatEachAreaMeets) {
   const auto deck = meeting("A1");
   EXPECT_NEAR(deck.at("channel"), answer("A1", "junction: channel"), 1e-5);
