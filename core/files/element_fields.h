@@ -1,19 +1,16 @@
 // The elements of a plan in JSON, kind by kind (fields.h). What all have (id, kind, name) stands before these.
 #pragma once
 
-#include "files/fields.h"
+#include "files/wall_fields.h"
 #include "plan/element.h"
 
 namespace files {
 
 using plan::Laying, plan::BorderCourse, plan::JointFill, plan::EdgeChoice, plan::PavedArea, plan::Coping,
     plan::Surround, plan::Collar, plan::Bonding, plan::Pool, plan::Building, plan::KeepOut, plan::Footing, plan::Weeps,
-    plan::Spikes, plan::EdgeRun, plan::Wall, plan::Steps, plan::DrainRun, plan::Level, plan::Feature, plan::Removal,
-    plan::SiteMark, plan::Protection, plan::Note, plan::Dimension, plan::SitePlan;
+    plan::Spikes, plan::EdgeRun, plan::DrainRun, plan::Level, plan::Feature, plan::Removal, plan::SiteMark,
+    plan::Protection, plan::Note, plan::Dimension, plan::SitePlan;
 
-constexpr auto words(Type<geometry::Side>) {
-  return std::array{Word{"left", geometry::Side::left}, Word{"right", geometry::Side::right}};
-}
 constexpr auto words(Type<BorderCourse::Way>) {
   return std::array{Word{"soldier", BorderCourse::Way::soldier}, Word{"sailor", BorderCourse::Way::sailor}};
 }
@@ -83,8 +80,8 @@ constexpr auto fields(Type<Building>) {
                     Field{"footing_depth", &Building::footing_depth}};
 }
 constexpr auto fields(Type<KeepOut>) {
-  return std::tuple{Field{"outline", &KeepOut::outline}, Field{"what", &KeepOut::what},
-                    Field{"trunk", &KeepOut::trunk}};
+  return std::tuple{Field{"outline", &KeepOut::outline}, Field{"what", &KeepOut::what}, Field{"trunk", &KeepOut::trunk},
+                    Field{"pillar", &KeepOut::pillar}};
 }
 constexpr auto fields(Type<Footing>) {
   return std::tuple{Field{"concrete", &Footing::concrete}, Field{"width", &Footing::width},
@@ -103,16 +100,6 @@ constexpr auto fields(Type<EdgeRun>) {
                     Field{"paving", &EdgeRun::paving},  Field{"footing", &EdgeRun::footing},
                     Field{"weeps", &EdgeRun::weeps},    Field{"spikes", &EdgeRun::spikes},
                     Field{"upstand", &EdgeRun::upstand}};
-}
-constexpr auto fields(Type<Wall>) {
-  return std::tuple{Field{"line", &Wall::line},     Field{"block", &Wall::block},
-                    Field{"cap", &Wall::cap},       Field{"thickness", &Wall::thickness},
-                    Field{"behind", &Wall::behind}, Field{"free_standing", &Wall::free_standing},
-                    Field{"height", &Wall::height}, Field{"existing", &Wall::existing}};
-}
-constexpr auto fields(Type<Steps>) {
-  return std::tuple{Field{"outline", &Steps::outline}, Field{"unit", &Steps::unit}, Field{"risers", &Steps::risers},
-                    Field{"rise", &Steps::rise}};
 }
 constexpr auto fields(Type<DrainRun>) {
   return std::tuple{Field{"line", &DrainRun::line}, Field{"what", &DrainRun::what}, Field{"item", &DrainRun::item},

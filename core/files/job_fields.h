@@ -44,6 +44,7 @@ constexpr auto fields(Type<Choices>) {
                     Field{"soil", &Choices::soil},
                     Field{"truck", &Choices::truck},
                     Field{"disposal", &Choices::disposal},
+                    Field{"saw", &Choices::saw},
                     Field{"access", &Choices::access},
                     Field{"crew", &Choices::crew},
                     Field{"day_hours", &Choices::day_hours},

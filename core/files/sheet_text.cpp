@@ -66,4 +66,8 @@ std::string wrapped(std::string_view text, std::string_view first, std::size_t o
   return made + line + "\n";
 }
 
+std::string section(std::string_view title) {
+  return "\n" + std::string(title) + "\n" + std::string(sheet_width, '-') + "\n";
+}
+
 }  // namespace files

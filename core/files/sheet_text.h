@@ -24,4 +24,7 @@ std::string cut(std::string_view text, std::size_t columns);
 // are left out. Each line ends with a line feed.
 std::string wrapped(std::string_view text, std::string_view first, std::size_t others);
 
+// The title of a part of the sheet, an empty line above it and a rule under it.
+std::string section(std::string_view title);
+
 }  // namespace files

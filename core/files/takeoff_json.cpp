@@ -101,6 +101,36 @@ Value problem_of(const problem::Problem& said) {
   return one;
 }
 
+Value check_of(const takeoff::Check& check) {
+  Value one = object_value();
+  add(one, "element", text_value(check.of));
+  add(one, "name", text_value(check.name));
+  add(one, "where", text_value(check.where));
+  add(one, "value", number_value(check.working.amount().value));
+  add(one, "unit", text_value(units::name(check.working.amount().unit)));
+  add(one, check.at_most ? "at_most" : "at_least", number_value(check.limit));
+  add(one, "passes", truth_value(check.passes()));
+  add(one, "source", text_value(check.source));
+  add(one, "working", working_of(check.working));
+  return one;
+}
+
+Value cut_of(const takeoff::Cut& cut) {
+  Value one = object_value();
+  add(one, "element", text_value(cut.of));
+  add(one, "item", text_value(cut.item));
+  add(one, "what", text_value(cut.what));
+  add(one, "where", text_value(cut.where));
+  add(one, "count", number_value(std::int64_t{cut.count}));
+  add(one, "kept_m", number_value(cut.kept));
+  add(one, "angle_rad", number_value(cut.angle));
+  add(one, "length_m", number_value(cut.length));
+  add(one, "thickness_m", number_value(cut.thickness));
+  add(one, "keep", text_value(cut.keep));
+  add(one, "from_offcut", truth_value(cut.from_offcut));
+  return one;
+}
+
 Value stage_of(const takeoff::StageNotes& notes) {
   Value points = list_value();
   for (const catalogue::HoldPoint& point : notes.hold_points) {
@@ -155,6 +185,8 @@ std::string takeoff_json(const results::Results& results) {
   add(made, "problems", list_of(results.problems(), problem_of));
   add(made, "stages", list_of(results.takeoff.stages, stage_of));
   add(made, "totals", totals_of(results));
+  add(made, "checks", list_of(results.takeoff.checks, check_of));
+  add(made, "cuts", list_of(results.takeoff.cuts, cut_of));
   return write_json(made);
 }
 

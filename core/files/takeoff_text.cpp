@@ -5,6 +5,7 @@
 #include "files/files.h"
 #include "files/sheet_text.h"
 #include "files/takeoff_measures.h"
+#include "files/walls_text.h"
 #include "units/number.h"
 
 namespace files {
@@ -15,8 +16,6 @@ using estimate::OrderLine;
 using problem::Severity;
 
 std::string rule(char mark) { return std::string(sheet_width, mark) + "\n"; }
-
-std::string heading_of(std::string_view title) { return "\n" + std::string(title) + "\n" + rule('-'); }
 
 // What every part of the sheet reads from.
 struct Sheet {
@@ -105,7 +104,7 @@ std::string measures_of(const Sheet& sheet, const plan::ElementId& id) {
 }
 
 std::string elements(const Sheet& sheet) {
-  std::string text = heading_of("What is built, measured");
+  std::string text = section("What is built, measured");
   std::map<std::string, std::size_t> only_kept;  // what has no measure: levels, features, notes
   for (const plan::ElementPtr& element : sheet.job.elements) {
     const std::string measures = measures_of(sheet, element->id);
@@ -154,7 +153,7 @@ std::string order_line(const Sheet& sheet, const OrderLine& line) {
 }
 
 std::string stage_orders(const Sheet& sheet, takeoff::Stage stage, const estimate::StageTotal& total) {
-  std::string text = heading_of(takeoff::title(stage));
+  std::string text = section(takeoff::title(stage));
   text += table_row("quantity", "unit", "item", "net", "price", "amount");
   bool work = false;
   for (const OrderLine& line : sheet.results.estimate.lines) {
@@ -172,7 +171,7 @@ std::string stage_orders(const Sheet& sheet, takeoff::Stage stage, const estimat
 std::string orders(const Sheet& sheet) {
   std::string text;
   for (const auto& [stage, total] : sheet.results.estimate.stages) text += stage_orders(sheet, stage, total);
-  return text.empty() ? heading_of("Order") + "Nothing is ordered yet.\n" : text;
+  return text.empty() ? section("Order") + "Nothing is ordered yet.\n" : text;
 }
 
 std::string looked_at(const Sheet& sheet, const catalogue::HoldPoint& point) {
@@ -193,7 +192,7 @@ std::string hold_point(const Sheet& sheet, const catalogue::HoldPoint& point) {
 }
 
 std::string watch(const Sheet& sheet) {
-  std::string text = heading_of("To be looked at before it is covered, and to beware of");
+  std::string text = section("To be looked at before it is covered, and to beware of");
   text += wrapped(
       "Checks here are preliminary: local code decides, and where it asks for one a licensed engineer or "
       "electrician.",
@@ -214,7 +213,7 @@ std::string watch(const Sheet& sheet) {
 
 std::string problems(const Sheet& sheet) {
   const std::vector<problem::Problem> all = sheet.results.problems();
-  std::string text = heading_of(counts_of(all));
+  std::string text = section(counts_of(all));
   for (const problem::Problem& said : all)
     text += wrapped(problem::sentence(said), at_left(problem::word(said.severity), 9), 9);
   return text;
@@ -231,7 +230,7 @@ std::string totals(const Sheet& sheet) {
     return row(name, sheet.money(total.material), sheet.money(total.work), short_number(total.hours),
                sheet.money(total.amount()));
   };
-  std::string text = heading_of("Totals, " + sheet.job.heading.currency);
+  std::string text = section("Totals, " + sheet.job.heading.currency);
   text += row("stage", "material", "work", "hours", "amount");
   for (const auto& [stage, total] : made.stages) text += total_row(takeoff::title(stage), total);
   text += total_row(sheet.results.final() ? "In all" : "In all, not final", made.total);
@@ -251,8 +250,8 @@ std::string totals(const Sheet& sheet) {
 
 std::string takeoff_text(const results::Results& results) {
   const Sheet sheet{results, *results.job, results.job->heading.units};
-  return head(sheet) + standing(sheet) + elements(sheet) + orders(sheet) + watch(sheet) + problems(sheet) +
-         totals(sheet);
+  return head(sheet) + standing(sheet) + elements(sheet) + orders(sheet) + cuts_text(results) + checks_text(results) +
+         watch(sheet) + problems(sheet) + totals(sheet);
 }
 
 }  // namespace files

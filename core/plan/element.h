@@ -3,41 +3,15 @@
 #pragma once
 
 #include <map>
-#include <optional>
-#include <string>
 #include <variant>
-#include <vector>
 
-#include "catalogue/item.h"
-#include "geometry/offset.h"
-#include "geometry/validity.h"
-#include "units/angle.h"
+#include "plan/wall.h"
 
 namespace plan {
-
-using ElementId = std::string;
-using catalogue::Id;
-using units::Length;
 
 // The mark by which geometry knows an element (FNV-1a of the id, 64 bit; never 0): the same on every machine and in
 // every job.
 std::uint64_t mark(const ElementId& id);
-
-// A closed shape as drawn: outside ring, then islands. A freeform ring is kept by its control points.
-struct DrawnRing {
-  geometry::Ring edges;                  // straight and arc edges; origins not set
-  std::vector<geometry::Point> through;  // control points instead of edges, where it is freeform
-  bool operator==(const DrawnRing&) const = default;
-};
-using DrawnShape = std::vector<DrawnRing>;
-
-// An open (or closed) line as drawn: edges and the last point.
-struct DrawnLine {
-  geometry::Ring edges;
-  geometry::Point end;
-  std::vector<geometry::Point> through;
-  bool operator==(const DrawnLine&) const = default;
-};
 
 // Which unit lies in which size of the pattern, where it starts and which way it runs.
 struct Laying {
@@ -146,8 +120,9 @@ struct Building {
 
 struct KeepOut {
   DrawnShape outline;
-  std::string what;             // pillar, column, planter, tree, equipment, inlet
-  std::optional<Length> trunk;  // diameter, of a tree
+  std::string what;              // pillar, column, planter, tree, equipment, inlet
+  std::optional<Length> trunk;   // diameter, of a tree
+  std::optional<Pillar> pillar;  // built here of blocks; otherwise it stands already or is somebody else's
   bool operator==(const KeepOut&) const = default;
 };
 
@@ -188,24 +163,6 @@ struct EdgeRun {
 
 // The kinds below are read, kept and measured as drawn; they cut paving where they stand on the ground. What they need
 // is worked out by trades still to come, and a problem says so.
-struct Wall {
-  DrawnLine line;  // the face, at the base
-  Id block;
-  Id cap;
-  Length thickness;
-  geometry::Side behind = geometry::Side::left;  // on which side of the line the wall's body lies
-  bool free_standing = false;
-  std::optional<Length> height;  // above ground in front, greatest
-  bool existing = false;         // it stands already and stays: a neighbour, nothing of it is built
-  bool operator==(const Wall&) const = default;
-};
-struct Steps {
-  DrawnShape outline;
-  Id unit;
-  int risers = 0;
-  Length rise;
-  bool operator==(const Steps&) const = default;
-};
 struct DrainRun {
   DrawnLine line;
   std::string what;  // pipe, channel, sleeve

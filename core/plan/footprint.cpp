@@ -77,7 +77,9 @@ class Maker {
 
   void of(const Wall& wall) {
     open(wall.line);
-    strip(wall.thickness, wall.behind);
+    const catalogue::Item* block = job_.catalogue->item(wall.block);
+    const bool by_block = wall.thickness == Length() && block && block->width;
+    strip(by_block ? *block->width : wall.thickness, wall.behind);
   }
 
   void of(const EdgeRun& run) {

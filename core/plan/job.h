@@ -56,6 +56,7 @@ struct Choices {
   Soil soil;
   Id truck;                        // for haul
   Id disposal;                     // fee item, empty: none
+  Id saw;                          // for blocks, caps and steps; empty: none chosen
   std::string access = "machine";  // machine, tight, hand: picks the rates
   double crew = 3;                 // people
   double day_hours = 8;

@@ -15,6 +15,9 @@ const Kinds laid{"paving-unit", "slab", "permeable-unit", "clay-unit"};
 const Kinds fillers{"joint-sand", "joint-chips", "aggregate", "concrete"};
 const Kinds copings{"coping", "slab", "cap", "tread"};
 const Kinds kerbs{"kerb-unit", "edging-unit"};
+const Kinds blocks{"wall-block", "seat-block", "pillar-block"};
+const Kinds caps{"cap", "coping", "pillar-cap", "tread"};
+const Kinds treads{"step-unit", "tread", "coping", "slab"};
 const Kinds restraints{"restraint", "edging-unit", "kerb-unit"};
 
 struct Checker {
@@ -75,6 +78,43 @@ struct Checker {
     if (run.spikes) kind(run.spikes->item, {"spike"}, "a spike");
     if (run.weeps) kind(run.weeps->item, {"weep"}, "a weep");
   }
+  void base(const plan::Id& id, const std::string& use, const std::string& what) {
+    const catalogue::BuildUp* build_up = job.catalogue->build_up(id);
+    if (id.empty() || (build_up && build_up->use == use)) return;
+    say("build-up-use",
+        build_up ? "the build-up '" + id + "' is for " + build_up->use + " and can't lie under " + what
+                 : "the build-up '" + id + "', chosen under " + what + ", is not in the catalogue",
+        "choose one for " + use);
+  }
+  void operator()(const plan::Wall& wall) {
+    for (const plan::Id& id : {wall.block, wall.curve_block, wall.half_block, wall.corner_block, wall.end_block})
+      kind(id, blocks, "a block of a wall");
+    for (const plan::Id& id : {wall.cap, wall.curve_cap}) kind(id, caps, "a cap");
+    kind(wall.adhesive, {"adhesive"}, "the adhesive");
+    if (wall.stone) {
+      for (const plan::Id& id : {wall.stone->core, wall.stone->drain, wall.stone->fill})
+        kind(id, {"aggregate"}, "stone in or behind a wall");
+      kind(wall.stone->fabric, {"fabric"}, "fabric behind a wall");
+      base(wall.stone->build_up, "wall-base", "a wall");
+    }
+    if (wall.pipe) kind(wall.pipe->item, {"pipe"}, "the pipe behind a wall");
+    for (const plan::Reinforcement& layer : wall.layers)
+      kind(layer.item, {"reinforcement"}, "a layer of reinforcement");
+  }
+  void operator()(const plan::Steps& steps) {
+    kind(steps.unit, treads, "a step");
+    kind(steps.riser_block, blocks, "a riser");
+    kind(steps.adhesive, {"adhesive"}, "the adhesive");
+    base(steps.build_up, "steps", "steps");
+    if (steps.cheeks) kind(steps.cheeks->block, blocks, "a wall beside the steps");
+    if (steps.cheeks) kind(steps.cheeks->cap, caps, "a cap");
+  }
+  void operator()(const plan::KeepOut& keep_out) {
+    if (!keep_out.pillar) return;
+    kind(keep_out.pillar->block, blocks, "a block of a pillar");
+    kind(keep_out.pillar->cap, caps, "the cap of a pillar");
+    base(keep_out.pillar->build_up, "wall-base", "a pillar");
+  }
   template <class Other>
   void operator()(const Other&) {}
 };
@@ -91,6 +131,7 @@ std::vector<Problem> wrong_choices(const plan::Job& job) {
   Checker checker{job, {}, {}};
   checker.kind(job.choices.truck, {"truck"}, "the truck that hauls");
   checker.kind(job.choices.disposal, {"disposal"}, "a disposal fee");
+  checker.kind(job.choices.saw, {"saw"}, "the saw");
   return std::move(checker.found);
 }
 

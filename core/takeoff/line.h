@@ -35,6 +35,34 @@ struct Task {
   std::string condition;
 };
 
+// One preliminary check: a number against its limit. It defers to local code and a licensed engineer, and so says every
+// sheet that shows it.
+struct Check {
+  plan::ElementId of;
+  std::string name;      // "sliding", "overturning", "bearing", "layer on course 3, pullout" ...
+  std::string where;     // "0 to 12.5 ft along the wall"
+  Working working;       // its value
+  double limit = 0;      // in the working's unit
+  bool at_most = false;  // the value must not be over the limit; otherwise not under it
+  std::string source;    // of method and limit
+  bool passes() const;
+};
+
+// One saw cut, or `count` equal ones: what the cut list shows.
+struct Cut {
+  plan::ElementId of;
+  plan::Id item;
+  std::string what;   // "course 3, end piece", "cap, taper"
+  std::string where;  // "0 to 12.5 ft along the wall"
+  int count = 1;
+  double kept = 0;       // metres: length of the piece that is kept, along the wall; 0 where it is a bevel only
+  double angle = 0;      // radians off square
+  double length = 0;     // metres of saw cut each
+  double thickness = 0;  // metres, through which the saw goes
+  std::string keep;      // which part is kept: "left", "right", "middle"
+  bool from_offcut = false;
+};
+
 // Named numbers of one element, in the order found; the unit is in the name: net_area_m2, units_whole, cut_length_m.
 struct Measures {
   plan::ElementId element;
@@ -50,7 +78,9 @@ struct Share {
   Measures measures;
   std::vector<problem::Problem> problems;
   std::vector<std::string> facts;  // for stage_notes
-  void add(Share other);           // everything of `other` after what is here
+  std::vector<Check> checks;
+  std::vector<Cut> cuts;
+  void add(Share other);  // everything of `other` after what is here
 };
 
 }  // namespace takeoff

@@ -47,6 +47,8 @@ class Gatherer {
     std::ranges::stable_sort(taken_.lines, {}, &Line::stage);
     taken_.tasks = std::move(whole_.tasks);
     std::ranges::stable_sort(taken_.tasks, {}, &Task::stage);
+    taken_.checks = std::move(whole_.checks);
+    taken_.cuts = std::move(whole_.cuts);
     whole_.facts.push_back("always");
     taken_.stages = stage_notes(*job_.catalogue, {std::move(whole_.facts)});
     return std::move(taken_);

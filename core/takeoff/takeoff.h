@@ -15,6 +15,8 @@ struct Takeoff {
   std::vector<Line> lines;         // by stage, then in the order of the elements
   std::vector<Task> tasks;
   std::vector<StageNotes> stages;
+  std::vector<Check> checks;               // preliminary, in the job's order
+  std::vector<Cut> cuts;                   // of blocks, caps and steps, as the saw meets them
   std::vector<problem::Problem> problems;  // the site's and the trades'
   std::map<plan::ElementId, std::shared_ptr<const paving::Layout>> layouts;
 };

@@ -13,7 +13,7 @@ std::string name(Unit unit) {
   const struct {
     const char* symbol;
     int power;
-  } parts[] = {{"kg", unit.kilogram}, {"m", unit.metre}, {"h", unit.hour}};
+  } parts[] = {{"N", unit.newton}, {"kg", unit.kilogram}, {"m", unit.metre}, {"h", unit.hour}};
   std::string above;
   std::string below;
   for (const auto& part : parts) {

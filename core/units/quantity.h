@@ -70,5 +70,8 @@ inline constexpr double cubic_metres_per_gallon = 0.003785411784;
 inline constexpr double cubic_metres_per_fluid_ounce = cubic_metres_per_gallon / 128;
 inline constexpr double kilograms_per_pound = 0.45359237;
 inline constexpr double kilograms_per_short_ton = 907.18474;
+// Standard gravity (CGPM 1901) and the pound-force that follows from it.
+inline constexpr double gravity_m_s2 = 9.80665;
+inline constexpr double newtons_per_pound = kilograms_per_pound * gravity_m_s2;
 
 }  // namespace units

@@ -102,7 +102,7 @@ std::vector<std::string> names(const files::Value& object) {
 TEST(TakeoffJson, HasItsMembersAndNoOthers) {
   const auto all = parsed(files::takeoff_json(results_of(true)));
   using List = std::vector<std::string>;
-  EXPECT_EQ(names(all), (List{"job", "elements", "lines", "problems", "stages", "totals"}));
+  EXPECT_EQ(names(all), (List{"job", "elements", "lines", "problems", "stages", "totals", "checks", "cuts"}));
   EXPECT_EQ(names(*all.find("job")), (List{"name", "units", "currency"}));
   EXPECT_EQ(names(all.find("elements")->children.at(0)), (List{"id", "kind", "name", "measures"}));
   const auto& line = all.find("lines")->children.at(0);
@@ -114,6 +114,28 @@ TEST(TakeoffJson, HasItsMembersAndNoOthers) {
   EXPECT_EQ(names(stage), (List{"stage", "hold_points", "cautions"}));
   EXPECT_EQ(names(stage.find("hold_points")->children.at(0)), (List{"look_at", "limit", "before", "who", "source"}));
   EXPECT_EQ(names(*all.find("totals")), (List{"stages", "amount", "final"}));
+}
+
+TEST(TakeoffJson, ChecksAndCuts) {
+  results::Results results = results_of(true);
+  results.takeoff.checks.push_back({"RW", "sliding", "0 to 12 ft along the wall",
+                                    takeoff::Working::quotient(takeoff::term("holds", 3, units::newton_per_metre),
+                                                               takeoff::term("drives", 2, units::newton_per_metre)),
+                                    1.5, false, "from memory"});
+  results.takeoff.cuts.push_back(
+      {"RW", "block", "course 3, end piece", "at 12 ft", 2, 0.2, 0, 0.3048, 0.2032, "left", true});
+  const auto all = parsed(files::takeoff_json(results));
+  const auto& check = all.find("checks")->children.at(0);
+  EXPECT_EQ(check.find("value")->text, "1.5");
+  EXPECT_EQ(check.find("at_least")->text, "1.5");
+  EXPECT_TRUE(check.find("passes")->truth);
+  const auto& cut = all.find("cuts")->children.at(0);
+  EXPECT_EQ(cut.find("count")->text, "2");
+  EXPECT_EQ(cut.find("length_m")->text, "0.3048");
+  const std::string text = files::takeoff_text(results);
+  EXPECT_NE(text.find("RW: sliding 1.50, at least 1.50 wanted: passes; 0 to 12 ft along the wall"), std::string::npos);
+  EXPECT_NE(text.find("a licensed engineer"), std::string::npos);
+  EXPECT_NE(text.find("course 3, end piece of block, left part"), std::string::npos) << text;
 }
 
 TEST(TakeoffJson, NumbersAndMoney) {

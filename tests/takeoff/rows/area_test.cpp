@@ -92,7 +92,7 @@ std::vector<plan::Element> terrace(plan::PavedArea deck) {
   plan::Pool water;
   water.coping = plan::Coping{"cop-bull-6", inches(1.5), {}, plan::Coping::Make::any};
   const auto pillar = [](double y) {
-    return plan::KeepOut{shape({{420, y, 0}, {444, y, 0}, {444, y + 24, 0}, {420, y + 24, 0}}), "pillar", {}};
+    return plan::KeepOut{shape({{420, y, 0}, {444, y, 0}, {444, y + 24, 0}, {420, y + 24, 0}}), "pillar", {}, {}};
   };
   return {{"A1", "deck", deck}, pool(water), {"P1", "", pillar(98)}, {"P2", "", pillar(182)}};
 }
@@ -217,7 +217,7 @@ TEST(Area, BorderEndsSquareWhereSomethingCutsTheOutline) {
   plan::PavedArea area = paved(rectangle(240, 144), "stack", {{"unit", "brick-4x8"}});
   area.borders = {soldiers("brick-4x8")};
   const Laid laid =
-      lay(job(paving_book(), {{"A1", "", area}, {"K", "", plan::KeepOut{rectangle(40, 40), "pillar", {}}}}));
+      lay(job(paving_book(), {{"A1", "", area}, {"K", "", plan::KeepOut{rectangle(40, 40), "pillar", {}, {}}}}));
   EXPECT_NEAR(laid.area.borders[0].strip_area / square_inch_m2, (200 + 144 + 240 + 104) * 8 - 3 * 64, 1e-6);
   EXPECT_NEAR(laid.area.borders[0].mid_length / in, 200 + 144 + 240 + 104 - 3 * 8, 1e-6);
   EXPECT_EQ(laid.area.borders[0].units, (200 + 144 + 240 + 104 - 3 * 8) / 4);
@@ -332,7 +332,7 @@ TEST(Area, SawRunsPastANotch) {
   // A post of 4 in whose corner stands in the middle of units leaves pieces with an inner corner.
   const plan::PavedArea area = paved(rectangle(240, 120), "stack", {{"unit", "slab-24x24-50"}});
   const plan::Element post{
-      "K", "", plan::KeepOut{shape({{100, 50, 0}, {104, 50, 0}, {104, 54, 0}, {100, 54, 0}}), "pillar", {}}};
+      "K", "", plan::KeepOut{shape({{100, 50, 0}, {104, 50, 0}, {104, 54, 0}, {100, 54, 0}}), "pillar", {}, {}}};
   const Laid laid = lay(job(paving_book(), {{"A1", "", area}, post}));
   EXPECT_EQ(measure(laid.share, "notched_pieces"), 1);
   EXPECT_NE(said(laid.share, "notches"), nullptr);
