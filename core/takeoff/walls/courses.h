@@ -19,17 +19,20 @@ struct Blocks {
 };
 // What a wall has chosen; nothing where its block can't be. A piece of another height than the block is a problem
 // "wall-block" and left out.
-std::optional<Blocks> blocks(const plan::Job& job, const plan::Wall& wall, const plan::ElementId& of, Share& share);
+std::optional<Blocks> chosen_blocks(const plan::Job& job, const plan::Wall& wall, const plan::ElementId& of,
+                                    Share& share);
 
 enum class Make { whole, half, corner, end, cut };
 
-// One unit in its course. `from` is metres along the course's own line from the start of its run.
+// One unit in its course. `from` is metres along the line that it is counted on (the course's own; of a free-standing
+// wall the longer face) from the start of its run.
 struct Laid {
   Make make = Make::whole;
   double from = 0;
   double length = 0;    // that shows
   bool curved = false;  // of the block for curves
   double angle = 0;     // radians off square of its cut (mitre); 0 square
+  bool again = false;   // the other face of a corner unit that the leg before has counted
   bool operator==(const Laid&) const = default;
 };
 
@@ -38,27 +41,24 @@ struct Run {
   int course = 0;
   double from = 0;  // stations on the drawn line
   double to = 0;
-  double length = 0;  // of its own line: setback and corners taken in
-  double hidden = 0;  // behind another leg at an inside corner: units counted, no face
+  double length = 0;  // that shows, of its own line: setback and corners taken in
+  double hidden = 0;  // more, behind another leg at an inside corner: units counted, no face
   std::vector<Laid> units;
-  double least_overlap = 0;  // metres, over the course below; the unit's half or more where nothing lies below
+  double least_overlap = 0;  // metres, over the course below; half a unit where nothing nearer lies below
   bool operator==(const Run&) const = default;
 };
 
-// All courses between two corners. Laid from its own values alone, so an edit lays afresh only the bays that it
-// touches.
+// All courses between two corners (or where blocks of another face length take over). Laid from its own values alone,
+// so an edit lays afresh only the bays that it touches.
 struct Bay {
-  std::vector<Leg> legs;
+  std::vector<Leg> legs;        // its last one's corner is the one that it ends at
+  double before = 0;            // turn of the corner that it begins at
   std::vector<Column> columns;  // clipped to the bay
-  std::vector<Run> runs;        // by course, then along the wall
+  // The columns across its ends, as their courses decide what meets there (no stations); none at an end of the wall.
+  std::optional<Column> left;
+  std::optional<Column> right;
+  std::vector<Run> runs;  // by course, then along the wall
   bool operator==(const Bay&) const = default;
-};
-
-struct Courses {
-  std::vector<std::shared_ptr<const Bay>> bays;
-  std::vector<problem::Problem> problems;  // without their element
-  double length(int course) const;         // that shows, of all its runs
-  std::int64_t count(Make make, bool curved) const;
 };
 
 // How the units may lie. Lengths in metres.
@@ -68,12 +68,30 @@ struct LayRules {
   double kerf = 0;
   bool free_standing = false;  // counted along the longer of its two faces on curves
   double depth = 0;            // of the wall, for corners and curves
+  bool start_shows = false;    // an end block stands there, where one is chosen
+  bool finish_shows = false;
+  double joint_on_curves = 0.25 * 0.0254;    // how far the faces of straight-sided units may open; limit wall-joint
+  units::System system = units::System::us;  // for sentences
+  bool operator==(const LayRules&) const = default;
+};
+LayRules lay_rules(const plan::Job& job, const plan::Wall& wall, const Blocks& blocks);
+
+struct Courses {
+  std::vector<std::shared_ptr<const Bay>> bays;
+  std::vector<problem::Problem> problems;  // without their element
+  Blocks blocks;                           // as laid
+  LayRules rules;
+  double length(int course) const;  // that shows, of all its runs
+  std::int64_t count(Make make, bool curved) const;
 };
 
 // The start piece of each run (whole, half, or cut in steps of 1 in) is chosen by dynamic programming over the courses
 // of a bay: first no overlap under the least one, then no piece under the sliver limit, then fewest cuts, then wholes
-// next to a corner. Outside corners that are square: one corner unit each course, its long face on either leg by turns;
-// inside corners: courses run through by turns with the depth hidden; other angles: both pieces cut at half the angle.
+// next to a corner, then cuts at the finish. Outside corners that are square: one corner unit each course, its long
+// face on either leg by turns (the leg before has it in courses 1, 3, 5 as people count); inside corners: courses run
+// through by turns with the depth hidden; other angles, and square ones without a corner unit: both pieces cut at half
+// the angle, whole and half faces by turns. An end block stands where an end shows, at the wall's ends and at steps of
+// its top. On arcs a misfit up to 1/16 in for each joint is taken up by the joints, without a cut (common practice).
 // A leg of course i is L - i s (tan(A1/2) + tan(A2/2)) at outside corners (plus at inside), an arc R - i s convex,
 // R + i s concave. Bays of `before` whose own values are the same are taken over, not laid again.
 // Problems: "wall-curve" (a curve tighter than the unit turns, with the least radius; judged at the top course on
@@ -81,7 +99,12 @@ struct LayRules {
 // wanted, "wall-leg" (a leg that the setback uses up), "corner-unit" as a notice where a square corner has no unit.
 Courses lay(const Profile& profile, const Blocks& blocks, const LayRules& rules, const Courses* before = nullptr);
 
-// Where a station falls on the course's own line, measured from the start of its bay.
+// The least radius of a face that units can follow with the centre behind them: front x depth / (front - back) where
+// they taper, or their detail min_outside_radius_mm where that is more; straight-sided units by their joints opening to
+// `joint` at the face: (front + joint) x depth / joint.
+double least_radius(const Unit& unit, double joint);
+
+// Where a station falls on the course's own line, measured from the start of its bay; within 0 and the line's length.
 double along(const Bay& bay, double setback, int course, double station);
 
 // The share of a line: lines, tasks, measures, cuts of a laid wall (walls.h calls it).

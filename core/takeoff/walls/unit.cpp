@@ -64,7 +64,8 @@ std::optional<Unit> of_one_height(const plan::Job& job, const catalogue::Id& id,
 
 }  // namespace
 
-std::optional<Blocks> blocks(const plan::Job& job, const plan::Wall& wall, const plan::ElementId& of, Share& share) {
+std::optional<Blocks> chosen_blocks(const plan::Job& job, const plan::Wall& wall, const plan::ElementId& of,
+                                    Share& share) {
   const auto block = unit(job, wall.block, "the blocks of the wall", of, share);
   if (!block) return std::nullopt;
   Blocks made{*block, {}, {}, {}, {}};
@@ -73,6 +74,30 @@ std::optional<Blocks> blocks(const plan::Job& job, const plan::Wall& wall, const
   made.corner = of_one_height(job, wall.corner_block, "the corners", *block, of, share);
   made.end = of_one_height(job, wall.end_block, "the ends", *block, of, share);
   return made;
+}
+
+LayRules lay_rules(const plan::Job& job, const plan::Wall& wall, const Blocks& blocks) {
+  const auto bond = job.catalogue->limits.find("wall-bond");
+  const double least = bond == job.catalogue->limits.end() ? 0.25 : bond->second.least.value_or(0.25);
+  LayRules rules;
+  rules.least_overlap = wall.least_overlap.value_or(least);
+  rules.sliver = std::max(job.choices.sliver_share * blocks.block.length, job.choices.sliver_width.metres().si());
+  rules.kerf = job.choices.kerf.metres().si();
+  rules.free_standing = wall.free_standing;
+  rules.depth = blocks.block.depth;
+  rules.start_shows = wall.start_end == plan::Wall::End::free;
+  rules.finish_shows = wall.finish_end == plan::Wall::End::free;
+  rules.joint_on_curves = edges::limit_inches(job, "wall-joint", edges::Bound::greatest, 0.25);
+  rules.system = job.heading.units;
+  return rules;
+}
+
+double least_radius(const Unit& unit, double joint) {
+  const double taper = unit.length - unit.back;
+  const double by_shape =
+      taper > 0 ? unit.length * unit.depth / taper : (unit.length + joint) * unit.depth / std::max(joint, 1e-6);
+  const auto given = unit.item ? unit.item->length_of("min_outside_radius_mm") : std::nullopt;
+  return std::max(by_shape, metres(given));
 }
 
 }  // namespace takeoff::walls

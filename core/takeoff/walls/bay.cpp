@@ -1,0 +1,246 @@
+#include "takeoff/walls/bay.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "takeoff/edges/rows.h"
+
+namespace takeoff::walls {
+
+namespace {
+
+constexpr double degree = std::numbers::pi / 180;
+constexpr double sharpest = 150 * degree;  // sharper corners take as much off as this one: no wall is built like that
+
+double taken_off(double corner) { return std::tan(std::clamp(corner, -sharpest, sharpest) / 2); }
+
+}  // namespace
+
+std::size_t CourseLine::leg_at(double own) const {
+  const auto next = std::ranges::upper_bound(starts, own);
+  return next == starts.begin() ? 0 : static_cast<std::size_t>(next - starts.begin()) - 1;
+}
+
+double CourseLine::own(double station) const {
+  const auto next = std::ranges::upper_bound(bay->legs, station, {}, &Leg::from);
+  const std::size_t leg = next == bay->legs.begin() ? 0 : static_cast<std::size_t>(next - bay->legs.begin()) - 1;
+  return starts[leg] + (station - bay->legs[leg].from) * scales[leg];
+}
+
+double CourseLine::station(double own) const {
+  const std::size_t leg = leg_at(own);
+  return bay->legs[leg].from + (own - starts[leg]) / scales[leg];
+}
+
+CourseLine course_line(const Bay& bay, double setback, int course, double outside) {
+  const double back = course * setback;
+  CourseLine line;
+  line.bay = &bay;
+  double own = -back * taken_off(bay.before);
+  for (const Leg& leg : bay.legs) {
+    double scale = 1 - back * leg.bend / leg.length();
+    if (leg.radius != 0) scale = (leg.radius - back) / leg.radius;
+    if (leg.radius < 0) scale += outside / -leg.radius;
+    scale = std::max(scale, dust);
+    line.starts.push_back(own);
+    line.scales.push_back(scale);
+    own += leg.length() * scale;
+  }
+  line.length = std::max(0.0, own - back * taken_off(bay.legs.back().corner));
+  return line;
+}
+
+std::vector<CourseLine> counted_lines(const Bay& bay, const Blocks& blocks, const LayRules& rules) {
+  int courses = 0;
+  for (const Column& c : bay.columns) courses = std::max(courses, c.top);
+  std::vector<CourseLine> lines;
+  for (int i = 0; i < courses; ++i) {
+    lines.push_back(course_line(bay, blocks.block.setback, i, rules.free_standing ? rules.depth : 0));
+  }
+  return lines;
+}
+
+const Unit& unit_of(const Bay& bay, const Blocks& blocks) {
+  return blocks.curve && bay.legs.front().radius != 0 ? *blocks.curve : blocks.block;
+}
+
+namespace {
+
+// Blocks for curves of another face length can't go on in the bond of the straight ones: their joint runs through.
+bool parts(const Leg& a, const Leg& b, const Blocks& blocks) {
+  if (a.corner != 0) return true;
+  const bool changes = (a.radius != 0) != (b.radius != 0);
+  return changes && blocks.curve && std::abs(blocks.curve->length - blocks.block.length) > dust;
+}
+
+Column across(const Column& column) { return {0, 0, column.base, column.top}; }
+
+void clip(Bay& bay, const Profile& profile, std::size_t& column) {
+  const double from = bay.legs.front().from, to = bay.legs.back().to;
+  while (column > 0 && profile.columns[column].from > from - dust) --column;
+  for (; column < profile.columns.size(); ++column) {
+    Column c = profile.columns[column];
+    if (c.to < from + dust) continue;
+    if (c.from > to - dust) break;
+    if (c.from < from + dust) c.from = from;
+    if (c.to > to - dust) c.to = to;
+    bay.columns.push_back(c);
+  }
+  if (column == profile.columns.size()) --column;
+}
+
+}  // namespace
+
+std::vector<Bay> bays(const Profile& profile, const Blocks& blocks) {
+  std::vector<Bay> all;
+  for (std::size_t i = 0; i < profile.legs.size(); ++i) {
+    const bool begins = i == 0 || parts(profile.legs[i - 1], profile.legs[i], blocks);
+    if (begins) {
+      all.emplace_back();
+      if (i > 0) all.back().before = profile.legs[i - 1].corner;
+      if (i == 0 && profile.closed) all.back().before = profile.legs.back().corner;
+    }
+    all.back().legs.push_back(profile.legs[i]);
+  }
+  std::size_t column = 0;
+  for (Bay& bay : all) clip(bay, profile, column);
+  for (std::size_t i = 0; i < all.size(); ++i) {
+    if (i > 0) all[i].left = across(all[i - 1].columns.back());
+    if (i + 1 < all.size()) all[i].right = across(all[i + 1].columns.front());
+  }
+  if (profile.closed) {
+    all.front().left = across(all.back().columns.back());
+    all.back().right = across(all.front().columns.front());
+  }
+  return all;
+}
+
+Meeting meeting(double corner, const Blocks& blocks) {
+  if (corner == 0) return Meeting::none;
+  const bool square = std::abs(std::abs(corner) - 90 * degree) < edges::corner_from * degree;
+  if (square && corner < 0) return Meeting::square_in;
+  return square && blocks.corner ? Meeting::square_out : Meeting::mitre;
+}
+
+namespace {
+
+struct Filling {
+  const Bay& bay;
+  const Blocks& blocks;
+  const LayRules& rules;
+  const Unit& unit;
+};
+
+Fixed mitred(const Filling& f, double corner, int course) {
+  const double lost = corner < 0 ? f.rules.depth * taken_off(-corner) : 0;
+  const double longest = std::max(f.unit.length - lost, f.unit.length / 4);
+  return {Make::cut, course % 2 == 0 ? longest : longest / 2, std::abs(corner) / 2};
+}
+
+bool stands(const std::optional<Column>& column, int course) {
+  return column && column->base <= course && course < column->top;
+}
+
+// One end of a run: the piece there, and what of it is hidden behind the other leg.
+struct End {
+  Fixed fixed;
+  double hidden = 0;
+  bool corner = false;
+};
+
+End end_at_corner(const Filling& f, double corner, int course, bool leg_before) {
+  // The leg before has the long face, or runs through, in courses 1, 3, 5 as people count.
+  const bool turn = leg_before == (course % 2 == 0);
+  switch (meeting(corner, f.blocks)) {
+    case Meeting::square_out:
+      return {{Make::corner, turn ? f.blocks.corner->length : f.blocks.corner->depth, 0}, 0, true};
+    case Meeting::square_in: return {{}, turn ? f.rules.depth : 0, true};
+    case Meeting::mitre: return {mitred(f, corner, course), 0, true};
+    case Meeting::none: break;
+  }
+  return {};
+}
+
+End end_of(const Filling& f, const std::optional<Column>& beyond, double corner, int course, bool leg_before,
+           bool wall_end_shows) {
+  if (stands(beyond, course)) return end_at_corner(f, corner, course, leg_before);
+  const bool shows = beyond ? beyond->top <= course : wall_end_shows;
+  if (shows && f.blocks.end) return {{Make::end, f.blocks.end->length, 0}, 0, false};
+  return {};
+}
+
+double metres_on_arcs(const Bay& bay, const CourseLine& line, double from, double to) {
+  double sum = 0;
+  for (std::size_t i = 0; i < bay.legs.size(); ++i) {
+    const Leg& leg = bay.legs[i];
+    if (leg.radius != 0) sum += std::max(0.0, std::min(to, leg.to) - std::max(from, leg.from)) * line.scales[i];
+  }
+  return sum;
+}
+
+// A run too short for its fixed pieces keeps the first, cut to what there is.
+void make_room(Slot& slot) {
+  if (slot.fill() > -dust) return;
+  slot.finish = {};
+  if (slot.fill() > -dust) return;
+  slot.start.length = slot.own_to - slot.own_from;
+  slot.start.make = Make::cut;
+}
+
+Slot slot(const Filling& f, std::size_t first, std::size_t last, int course, const CourseLine& counted,
+          const CourseLine& face) {
+  const auto& columns = f.bay.columns;
+  Slot made;
+  made.course = course;
+  made.from = columns[first].from;
+  made.to = columns[last].to;
+  const bool at_start = first == 0, at_end = last + 1 == columns.size();
+  const auto from_on = [&](const CourseLine& line) {
+    return at_start ? 0 : std::clamp(line.own(made.from), 0.0, line.length);
+  };
+  const auto to_on = [&](const CourseLine& line) {
+    return at_end ? line.length : std::clamp(line.own(made.to), 0.0, line.length);
+  };
+  made.own_from = from_on(counted);
+  made.own_to = to_on(counted);
+  made.shows = to_on(face) - from_on(face);
+  const std::optional<Column> left = at_start ? f.bay.left : columns[first - 1];
+  const std::optional<Column> right = at_end ? f.bay.right : columns[last + 1];
+  const End a = end_of(f, left, at_start ? f.bay.before : 0, course, false, f.rules.start_shows);
+  const End b = end_of(f, right, at_end ? f.bay.legs.back().corner : 0, course, true, f.rules.finish_shows);
+  made.own_from -= a.hidden;
+  made.own_to += b.hidden;
+  made.hidden = a.hidden + b.hidden;
+  made.start = a.fixed;
+  made.finish = b.fixed;
+  made.corner_before = a.corner;
+  made.corner_after = b.corner;
+  made.on_arcs = metres_on_arcs(f.bay, counted, made.from, made.to);
+  make_room(made);
+  return made;
+}
+
+}  // namespace
+
+std::vector<Slot> slots(const Bay& bay, const Blocks& blocks, const LayRules& rules,
+                        const std::vector<CourseLine>& lines) {
+  const Filling f{bay, blocks, rules, unit_of(bay, blocks)};
+  std::vector<Slot> all;
+  const auto& columns = bay.columns;
+  for (std::size_t number = 0; number < lines.size(); ++number) {
+    const int course = static_cast<int>(number);
+    const CourseLine face = course_line(bay, blocks.block.setback, course, 0);
+    for (std::size_t i = 0; i < columns.size(); ++i) {
+      if (!stands(columns[i], course)) continue;
+      std::size_t last = i;
+      while (last + 1 < columns.size() && stands(columns[last + 1], course)) ++last;
+      Slot made = slot(f, i, last, course, lines[number], face);
+      if (made.own_to - made.own_from > dust) all.push_back(made);
+      i = last;
+    }
+  }
+  return all;
+}
+
+}  // namespace takeoff::walls
