@@ -1,0 +1,351 @@
+#include "takeoff/walls/caps.h"
+
+#include <rapidcheck.h>
+
+#include "takeoff/walls/glue.h"
+#include "takeoff/walls/kit.h"
+
+namespace {
+
+using namespace kit;  // NOLINT: the words of these tests
+using takeoff::Share;
+using takeoff::walls::Blocks;
+using takeoff::walls::cap_row;
+using takeoff::walls::cap_runs;
+using takeoff::walls::CapRow;
+using takeoff::walls::CapRun;
+using takeoff::walls::Column;
+using takeoff::walls::curve_caps;
+using takeoff::walls::CurveCaps;
+using takeoff::walls::Heights;
+using takeoff::walls::Leg;
+using takeoff::walls::Profile;
+
+constexpr double degree = pi / 180;
+
+WallBook cap_book() {
+  WallBook made = book();
+  made.rate("cap-set", "curves x 2: two taper cuts");
+  made.rate("cut-60");
+  return made;
+}
+
+Blocks blocks(double depth, double height, double setback) {
+  Blocks made;
+  made.block.length = 18 * in;
+  made.block.depth = depth * in;
+  made.block.height = height * in;
+  made.block.setback = setback * in;
+  return made;
+}
+
+Profile profile(const std::vector<Leg>& legs, const std::vector<Column>& columns, double height) {
+  Profile made;
+  for (const Leg& leg : legs) made.legs.push_back({leg.from * in, leg.to * in, leg.radius * in, leg.corner});
+  for (const Column& one : columns) {
+    made.columns.push_back({one.from * in, one.to * in, one.base, one.top});
+    made.courses = std::max(made.courses, one.top);
+  }
+  made.length = made.legs.back().to;
+  made.course_height = height * in;
+  made.ground = made.behind = Heights::level(0);
+  return made;
+}
+
+// The demo's wall: 378 in and, round an outside corner, 110 in; the top steps 4, 5, 6, 7 courses at 54, 120, 234 in
+// along (y = 0, 66, 180); courses stand 3/4 in back each.
+Profile demo_wall() {
+  return profile(
+      {{0, 378, 0, pi / 2}, {378, 488, 0, 0}},
+      {{0, 54, 0, 4}, {54, 120, 1, 5}, {120, 234, 1, 6}, {234, 414, 1, 7}, {414, 450, 2, 7}, {450, 488, 3, 7}}, 8);
+}
+
+Share taken(const plan::Wall& wall, const Profile& of, const Blocks& made_of, const WallBook& with = cap_book()) {
+  const plan::Element element{"RW", "wall", wall};
+  plan::Ground ground;
+  ground.element = std::make_shared<const plan::Element>(element);
+  return takeoff::walls::caps(job(with, {element}), ground, of, made_of);
+}
+
+plan::Wall demo_caps() {
+  plan::Wall wall;
+  wall.cap = "cap-18";
+  wall.cap_overhang = inches(1);
+  wall.adhesive = "adh-28";
+  return wall;
+}
+
+// 139.5 + 105.5 in of course 7, 114 of course 6, 66 of 5, 54 of 4 = 479 in = 12.1666 m.
+TEST(Caps, DemoRetainingWall) {
+  const std::vector<CapRun> runs = cap_runs(demo_wall(), blocks(12, 8, 0.75), 1 * in, 13 * in);
+  ASSERT_EQ(runs.size(), 5u);
+  const double under[] = {54, 66, 114, 139.5, 105.5};
+  const double front[] = {54, 66, 114, 140.5, 106.5};  // 1 in x tan 45 longer at the corner
+  for (std::size_t i = 0; i < 5; ++i) {
+    EXPECT_NEAR(runs[i].under / in, under[i], 1e-9);
+    EXPECT_NEAR(runs[i].length / in, front[i], 1e-9);
+    EXPECT_NEAR(runs[i].longer / in, front[i], 1e-9);  // an outside corner: the front is the longer edge
+  }
+  EXPECT_NEAR(runs[3].mitre_after, pi / 2, 1e-12);
+  EXPECT_NEAR(runs[4].mitre_before, pi / 2, 1e-12);
+  EXPECT_EQ(runs[3].mitre_before, 0);
+  const Share share = taken(demo_caps(), demo_wall(), blocks(12, 8, 0.75));
+  EXPECT_NEAR(measure(share, "cap_length_m"), 12.1666, 1e-6);
+  // Up by runs: 140.5 / 18 = 8, 106.5 / 18 = 6, 114 / 18 = 7, 66 / 18 = 4, 54 / 18 = 3.
+  EXPECT_EQ(measure(share, "caps"), 28);
+  EXPECT_EQ(quantity(share, "cap-18"), 28);
+  EXPECT_EQ(task(share, "cap-set"), 28);
+  int mitred = 0;
+  for (const takeoff::Cut& cut : share.cuts) {
+    if (cut.what != "cap, mitre") continue;
+    ++mitred;
+    EXPECT_NEAR(cut.angle, 45 * degree, 1e-12);
+    EXPECT_NEAR(cut.length, 13 * std::sqrt(2.0) * in, 1e-12);
+  }
+  EXPECT_EQ(mitred, 2);
+  // Two closers on each run but the 54 in one, and the two corner caps.
+  EXPECT_EQ(measure(share, "caps_cut"), 10);
+  // Both ends of the wall, and the higher end of each of three steps.
+  EXPECT_EQ(measure(share, "cap_ends"), 5);
+  // 479 in, two beads of 1/4 in: 79.8 ft; a 28 oz tube gives 85.8 ft.
+  EXPECT_EQ(measure(share, "adhesive_tubes"), 1);
+  EXPECT_NEAR(quantity(share, "adh-28"), 2 * 479 * in * pi / 64 * in * in, 1e-12);
+  // 1 in off both ends of five runs of 481 in.
+  EXPECT_NEAR(measure(share, "groove_m"), 471 * in, 1e-9);
+  EXPECT_EQ(said(share, "cap-back"), nullptr);
+  EXPECT_NE(said(share, "heavy-unit"), nullptr);  // 26.46 kg = 58 lb
+}
+
+// The demo's seat wall: 48 in straight, then a quarter of 72 in whose centre lies in front; 12 in thick, caps 14 in:
+// outer edge 72 - 1 + 14 = 85 in, each cap turns at most 2 asin(12 / 170) = 8.0955 degrees: 12, cut 3.75 a side.
+TEST(Caps, DemoSeatWall) {
+  const double quarter = 72 * pi / 2;
+  const Profile seat = profile({{0, 48, 0, 0}, {48, 48 + quarter, -72, 0}}, {{0, 48 + quarter, 0, 4}}, 6);
+  plan::Wall wall;
+  wall.cap = "seatcap-24";
+  wall.curve_cap = "seatcap-12";
+  wall.free_standing = true;
+  Profile shown = seat;
+  shown.ground = shown.behind = Heights::level(6 * in);  // one course below
+  const Share share = taken(wall, shown, blocks(12, 6, 0));
+  EXPECT_EQ(measure(share, "straight_caps"), 2);
+  EXPECT_EQ(measure(share, "curve_caps"), 12);
+  EXPECT_EQ(quantity(share, "seatcap-24"), 2);
+  EXPECT_EQ(quantity(share, "seatcap-12"), 12);
+  ASSERT_EQ(share.cuts.size(), 1u);
+  EXPECT_EQ(share.cuts[0].count, 24);
+  EXPECT_NEAR(share.cuts[0].angle / degree, 3.75, 1e-9);
+  EXPECT_NEAR(2 * std::asin(12.0 / 170) / degree, 8.0955, 1e-4);
+  EXPECT_NEAR(measure(share, "cap_top_above_ground_m"), 20.25 * in, 1e-12);  // 3 x 6 + 2 1/4
+  EXPECT_EQ(said(share, "seat-height"), nullptr);
+  EXPECT_EQ(said(share, "cap-back"), nullptr);
+  EXPECT_NE(said(share, "drip-curves"), nullptr);
+  // Front and back of 48 in, stopped 1 in from the free end alone.
+  EXPECT_NEAR(measure(share, "groove_m"), 2 * 47 * in, 1e-9);
+  EXPECT_EQ(measure(share, "cap_ends"), 2);
+  double curved = 0;
+  for (const takeoff::Task& one : share.tasks)
+    if (one.factor == 2) curved += one.working.amount().value;
+  EXPECT_EQ(curved, 12);
+}
+
+// The front line is the longer edge on an outside curve, the back on an inside one.
+TEST(Caps, LongerEdgeOfACurve) {
+  const auto one = [](double radius, double overhang) {
+    const double arc = std::abs(radius) * pi / 2;
+    return cap_runs(profile({{0, arc, radius, 0}}, {{0, arc, 0, 3}}, 8), blocks(12, 8, 0.75), overhang * in, 13 * in)
+        .at(0);
+  };
+  const CapRun outside = one(100, 1);  // third course 1 1/2 in back, cap 1 in out: 99.5 in
+  EXPECT_NEAR(outside.radius / in, 99.5, 1e-9);
+  EXPECT_NEAR(outside.longer / in, 99.5 * pi / 2, 1e-9);
+  EXPECT_NEAR(outside.under / in, 98.5 * pi / 2, 1e-9);
+  const CapRun inside = one(-100, 1);  // 100 + 1.5 - 1 = 100.5 in front, 113.5 behind
+  EXPECT_NEAR(inside.radius / in, -100.5, 1e-9);
+  EXPECT_NEAR(inside.longer / in, 113.5 * pi / 2, 1e-9);
+  EXPECT_NEAR(inside.under / in, 101.5 * pi / 2, 1e-9);
+}
+
+TEST(Caps, InsideCornersAreFilledAtTheBack) {
+  const Profile of = profile({{0, 100, 0, -pi / 2}, {100, 200, 0, 0}}, {{0, 200, 0, 1}}, 8);
+  const std::vector<CapRun> runs = cap_runs(of, blocks(12, 8, 0.75), 1 * in, 13 * in);
+  ASSERT_EQ(runs.size(), 2u);
+  EXPECT_NEAR(runs[0].under / in, 100, 1e-9);
+  EXPECT_NEAR(runs[0].length / in, 99, 1e-9);   // the overhangs meet 1 in before the corner
+  EXPECT_NEAR(runs[0].longer / in, 112, 1e-9);  // the back edge lies 13 in behind
+}
+
+// A step at a corner ends both runs square.
+TEST(Caps, NoMitreBetweenLevels) {
+  const Profile of = profile({{0, 100, 0, pi / 2}, {100, 200, 0, 0}}, {{0, 100, 0, 2}, {100, 200, 0, 3}}, 8);
+  const std::vector<CapRun> runs = cap_runs(of, blocks(12, 8, 0.75), 1 * in, 13 * in);
+  ASSERT_EQ(runs.size(), 2u);
+  EXPECT_EQ(runs[0].mitre_after, 0);
+  EXPECT_EQ(runs[1].mitre_before, 0);
+  EXPECT_FALSE(runs[0].shows_after);
+  EXPECT_TRUE(runs[1].shows_before);
+}
+
+TEST(Caps, ClosedLinesHaveNoEnds) {
+  Profile of = profile(
+      {{0, 50, 0, pi / 2}, {50, 150, 0, pi / 2}, {150, 250, 0, pi / 2}, {250, 350, 0, pi / 2}, {350, 400, 0, 0}},
+      {{0, 400, 0, 1}}, 8);
+  of.closed = true;
+  const std::vector<CapRun> runs = cap_runs(of, blocks(12, 8, 0), 1 * in, 13 * in);
+  ASSERT_EQ(runs.size(), 4u);  // the first and the last half are one side
+  for (const CapRun& run : runs) EXPECT_NEAR(run.length / in, 102, 1e-9);
+}
+
+// Wall courses WC4 (constructed): 12 in at 6 ft turns 9.56 degrees, 4.78 a side; 18 in at 10 ft 8.60, 4.30. A turn of
+// just n times that takes n caps, a hair more takes one more.
+TEST(Caps, StraightCapsOnCurves) {
+  const struct {
+    double cap, radius, turn, side;
+  } rows[] = {{12, 72, 9.56, 4.78}, {18, 120, 8.60, 4.30}};
+  for (const auto& row : rows) {
+    const double each = 2 * std::asin(row.cap / (2 * row.radius));
+    EXPECT_NEAR(each / degree, row.turn, 0.005);
+    const auto ten = curve_caps(10 * each, row.radius * in, row.cap * in, row.cap * in, 13 * in, 0, false);
+    ASSERT_TRUE(ten);
+    EXPECT_EQ(ten->caps, 10);
+    EXPECT_EQ(ten->cut, 10);
+    EXPECT_NEAR(ten->angle / degree, row.side, 0.005);
+    EXPECT_EQ(curve_caps(10 * each + 1e-6, row.radius * in, row.cap * in, row.cap * in, 13 * in, 0, false)->caps, 11);
+  }
+  // Half a cap at the shorter edge: 13 in deep turns 26 in at the longer edge and no less.
+  EXPECT_TRUE(curve_caps(1, 26.1 * in, 12 * in, 12 * in, 13 * in, 0, false));
+  EXPECT_FALSE(curve_caps(1, 25.9 * in, 12 * in, 12 * in, 13 * in, 0, false));
+  EXPECT_FALSE(curve_caps(1, 10 * in, 12 * in, 12 * in, 13 * in, 0, false));
+}
+
+// 12 / 8 in, 12 in deep: 2 atan(4 / 24) = 18.92 degrees each; all one way they turn 36 in at the wide edge.
+TEST(Caps, TaperedCapsOnCurves) {
+  const double q = 2 * std::atan(4.0 / 24);
+  EXPECT_NEAR(q / degree, 18.92, 0.005);
+  // A quarter at 72 in: middle arc 66 pi / 2 / 10 = 10.37 caps, difference 90 / 18.92 = 4.76; ten as 7 + 3 turn
+  // 4 x 18.92 = 75.7 degrees, the other 14.3 and 0.4 of a cap by cuts.
+  const auto quarter = curve_caps(pi / 2, 72 * in, 12 * in, 8 * in, 12 * in, 0, true);
+  ASSERT_TRUE(quarter);
+  EXPECT_NEAR(66 * pi / 2 / 10, 10.4, 0.05);
+  EXPECT_NEAR(pi / 2 / q, 4.76, 0.005);
+  EXPECT_EQ(quarter->wide_out, 7);
+  EXPECT_EQ(quarter->narrow_out, 3);
+  EXPECT_NEAR((pi / 2 - quarter->rest_turn) / degree, 75.7, 0.05);
+  EXPECT_NEAR(quarter->rest_turn / degree, 14.3, 0.05);
+  EXPECT_NEAR(quarter->rest_caps, 0.37, 0.005);
+  EXPECT_EQ(quarter->caps, 11);
+  EXPECT_EQ(quarter->cut, 2);
+  // All one way at their own radius (by the chord of the wide edge, 6 / sin(q / 2) = 36.5 in): no cut.
+  const double own = 36 * in;
+  const double arc_caps = 3;
+  const auto uncut = curve_caps(arc_caps * q, own + 0.5 * in, 12 * in, 8 * in, 12 * in, 0.125 * in, true);
+  ASSERT_TRUE(uncut);
+  EXPECT_EQ(uncut->caps, 3);
+  EXPECT_EQ(uncut->wide_out, 3);
+  EXPECT_EQ(uncut->cut, 0);
+  // Tighter than that every cap is cut.
+  const auto tight = curve_caps(pi / 2, 30 * in, 12 * in, 8 * in, 12 * in, 0, true);
+  ASSERT_TRUE(tight);
+  EXPECT_EQ(tight->cut, tight->caps);
+  EXPECT_GT(tight->angle, 0);
+}
+
+TEST(Caps, TaperedMixTurnsAsWanted) {
+  EXPECT_TRUE(rc::check("mix and rest make up turn and length; no other mix of as many is nearer", [] {
+    const double radius = *rc::gen::inRange(40, 400);
+    const double turn = *rc::gen::inRange(20, 180) * degree;
+    const auto made = curve_caps(turn, radius, 12, 8, 12, 0, true);
+    RC_PRE(made.has_value() && made->cut == 2);
+    const double q = 2 * std::atan(4.0 / 24);
+    const int whole = made->wide_out + made->narrow_out;
+    const int difference = made->wide_out - made->narrow_out;
+    RC_ASSERT(std::abs(difference * q + made->rest_turn - turn) < 1e-9);
+    RC_ASSERT(std::abs((whole + made->rest_caps) * 10 - turn * (radius - 6)) < 1e-9);
+    for (int wide = 0; wide <= whole; ++wide)
+      RC_ASSERT(std::abs(turn - (2 * wide - whole) * q) >= std::abs(made->rest_turn) - 1e-9);
+    RC_ASSERT(made->caps >= turn * (radius - 6) / 10 - 1e-9);
+  }));
+}
+
+TEST(Caps, WholeCapsAtBothEndsAndTwoClosers) {
+  EXPECT_EQ(cap_row(54, 18, {}, 4.5).caps, 3);
+  EXPECT_EQ(cap_row(54, 18, {}, 4.5).cut(), 0);
+  const CapRow row = cap_row(114, 18, {}, 4.5);  // 6.33 caps
+  EXPECT_EQ(row.caps, 7);
+  EXPECT_EQ(row.before, 2);
+  EXPECT_NEAR(row.first_closer, 12, 1e-9);  // 114 - 5 x 18 = 24 in two
+  EXPECT_NEAR(row.second_closer, 12, 1e-9);
+  EXPECT_EQ(cap_row(10, 18, {}, 4.5).cut(), 1);
+  EXPECT_TRUE(rc::check("closers are half a cap or more and fill the run; fewest caps", [] {
+    const double length = *rc::gen::inRange(19, 2000);
+    const CapRow made = cap_row(length, 18, {}, 4.5);
+    RC_ASSERT(made.caps == static_cast<int>(std::ceil(length / 18)));
+    if (made.cut() == 0) return;
+    RC_ASSERT(made.first_closer >= 9 - 1e-9);
+    RC_ASSERT(made.second_closer >= 9 - 1e-9);
+    RC_ASSERT(std::abs((made.caps - 2) * 18 + made.first_closer + made.second_closer - length) < 1e-9);
+  }));
+}
+
+// Joints of 18 in units that begin with a half lie 9 in off the caps': nothing is near. In step with them all but the
+// shifted ones are.
+TEST(Caps, JointsKeepOffThoseBelow) {
+  std::vector<double> off, step;
+  for (double joint = 9; joint < 180; joint += 18) off.push_back(joint);
+  for (double joint = 18; joint < 180; joint += 18) step.push_back(joint);
+  EXPECT_EQ(cap_row(180, 18, off, 4.5).near, 0);
+  EXPECT_EQ(cap_row(180, 18, step, 4.5).near, 9);
+  // 171 in: whole caps from both ends with 27 in of closers; the joints after them stand half a cap off.
+  const CapRow row = cap_row(171, 18, step, 4.5);
+  EXPECT_EQ(row.caps, 10);
+  EXPECT_EQ(row.before, 1);  // as few in step as can be, a whole cap at the end
+  EXPECT_EQ(row.near, 1);
+}
+
+// WC5 (derived): 10.1 oz at 1/4 in 30.9 ft, at 3/8 in 13.75; 28 oz 85.8 and 38.1.
+TEST(Caps, BeadsOfATube) {
+  using takeoff::walls::bead_length;
+  const double ounce = units::cubic_metres_per_fluid_ounce;
+  EXPECT_NEAR(bead_length(10.1 * ounce, 0.25 * in) / ft, 30.9, 0.05);
+  EXPECT_NEAR(bead_length(10.1 * ounce, 0.375 * in) / ft, 13.75, 0.005);
+  EXPECT_NEAR(bead_length(28 * ounce, 0.25 * in) / ft, 85.8, 0.05);
+  EXPECT_NEAR(bead_length(28 * ounce, 0.375 * in) / ft, 38.1, 0.05);
+}
+
+TEST(Caps, DripGroove) {
+  WallBook deep = cap_book();
+  deep.limit("drip-deep", 0.25, {}, 0.875, "in");  // of 3 in leaves 2 1/8, under 2 1/4
+  EXPECT_NE(said(taken(demo_caps(), demo_wall(), blocks(12, 8, 0.75), deep), "drip-deep"), nullptr);
+  deep.limit("drip-deep", 0.25, {}, 0.75, "in");
+  EXPECT_EQ(said(taken(demo_caps(), demo_wall(), blocks(12, 8, 0.75), deep), "drip-deep"), nullptr);
+  plan::Wall flush = demo_caps();
+  flush.cap_overhang = inches(0.5);
+  const Share share = taken(flush, demo_wall(), blocks(12, 8, 0.75));
+  EXPECT_NE(said(share, "drip-overhang"), nullptr);
+  EXPECT_EQ(measure(share, "groove_m"), 0);
+}
+
+TEST(Caps, SeatHeightIsShown) {
+  Profile seat = profile({{0, 96, 0, 0}}, {{0, 96, 0, 4}}, 6);
+  plan::Wall wall;
+  wall.cap = "seatcap-24";
+  wall.free_standing = true;
+  const Share high = taken(wall, seat, blocks(12, 6, 0));  // 24 + 2 1/4 in
+  EXPECT_NE(said(high, "seat-height"), nullptr);
+  wall.free_standing = false;
+  EXPECT_EQ(said(taken(wall, seat, blocks(12, 6, 0)), "seat-height"), nullptr);
+}
+
+TEST(Caps, WhatCanNotBeIsSaid) {
+  plan::Wall wall = demo_caps();
+  wall.cap = "";
+  EXPECT_NE(said(taken(wall, demo_wall(), blocks(12, 8, 0.75)), "no-cap"), nullptr);
+  wall.cap = "none";
+  EXPECT_NE(said(taken(wall, demo_wall(), blocks(12, 8, 0.75)), "item-missing"), nullptr);
+  const Profile tight = profile({{0, 20, 20, 0}}, {{0, 20, 0, 1}}, 8);
+  const Share share = taken(demo_caps(), tight, blocks(12, 8, 0.75));
+  ASSERT_NE(said(share, "cap-curve"), nullptr);
+  EXPECT_NE(said(share, "cap-curve")->mend.find("2' 2\""), std::string::npos) << said(share, "cap-curve")->mend;
+}
+
+}  // namespace
