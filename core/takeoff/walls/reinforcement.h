@@ -37,16 +37,16 @@ struct RollCuts {
   const catalogue::Item* item = nullptr;
   struct Pieces {
     units::Length length;
-    int strips = 0;  // pieces needed, each a roll wide or less
-    int halves = 0;  // of these, last strips of at most half a roll
-    double covered = 0;  // m2 that the design asks for
+    int strips = 0;                           // pieces needed, each a roll wide or less
+    int halves = 0;                           // of these, last strips of at most half a roll
+    double covered = 0;                       // m2 that the design asks for
     int saved() const { return halves / 2; }  // two halves out of one
     int bought() const { return strips - saved(); }
   };
   std::vector<Pieces> pieces;  // by length, longest first
   int rolls = 0;
-  int bound = 0;          // proven: no plan does with fewer
-  std::string in_words;   // "1 roll: 21 x 7'; 1 roll: 7 x 7'"
+  int bound = 0;         // proven: no plan does with fewer
+  std::string in_words;  // "1 roll: 21 x 7'; 1 roll: 7 x 7'"
 };
 void plan_rolls(RollCuts& cuts, units::System system);
 
@@ -58,10 +58,10 @@ void plan_rolls(RollCuts& cuts, units::System system);
 // roll or not wide enough, or the other way round), "layer-roll" (longer than the roll), "layer-course" (no course to
 // lie on; a flag where only a part of it has none), "layer-coverage", "layer-length" of 0 or of no more than the block,
 // "layer-item" (no roll size). Flags: "layer-spacing" (over 24 in, limit grid-spacing, or twice the depth, between
-// layers and to base and top), "layer-length" (under the larger of 4 ft and 0.6 H of its own place), "layer-strong" (the
-// roll names no strong way), "layer-meets" (a pool, pipe, building, pillar or another wall's zone in its own zone).
-// Notices: "layer-corner" (one course up, or 3 in of fill between, at outside corners), "layer-overlap", "layer-gap".
-// Measures grid_strips, grid_strips_saved, grid_roll_length_m, grid_rolls, grid_design_area_m2.
+// layers and to base and top), "layer-length" (under the larger of 4 ft and 0.6 H of its own place), "layer-strong"
+// (the roll names no strong way), "layer-meets" (a pool, pipe, building, pillar or another wall's zone in its own
+// zone). Notices: "layer-corner" (one course up, or 3 in of fill between, at outside corners), "layer-overlap",
+// "layer-gap". Measures grid_strips, grid_strips_saved, grid_roll_length_m, grid_rolls, grid_design_area_m2.
 Share reinforcement(const plan::Job& job, const plan::Site& site, const plan::Ground& ground, const Profile& profile,
                     const Blocks& blocks);
 
