@@ -1,0 +1,212 @@
+#include "takeoff/walls/checking.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <set>
+#include <tuple>
+
+#include "takeoff/walls/pressure.h"
+#include "takeoff/walls/words.h"
+#include "units/number.h"
+
+namespace takeoff::walls {
+
+using units::newton_per_cubic_metre;
+using units::newton_per_metre;
+using units::newton_per_square_metre;
+using units::piece;
+
+namespace {
+
+constexpr double dust = 1e-6;  // metres
+
+// Height on which earth pushes between two places.
+double pushed(const Profile& profile, const Column& column, double from, double to) {
+  const double blocks = column.courses() * profile.course_height;
+  if (profile.behind.empty()) return blocks;
+  return std::max(blocks, profile.behind.greatest(from, to) - profile.base_level(column));
+}
+
+double deep(const Profile& profile, const plan::Wall& wall, const Column& column, double from, double to) {
+  if (wall.toe_slope > 0 || profile.ground.empty()) return 0;
+  return std::max(0.0, profile.ground.least(from, to) - profile.base_level(column));
+}
+
+std::vector<const plan::Reinforcement*> layers_in(const plan::Wall& wall, const Column& column, double middle) {
+  std::vector<const plan::Reinforcement*> found;
+  for (const plan::Reinforcement& layer : wall.layers) {
+    const bool here = layer.from.metres().si() <= middle && (!layer.to || middle <= layer.to->metres().si());
+    if (here && layer.on_course > column.base && layer.on_course < column.top) found.push_back(&layer);
+  }
+  std::ranges::stable_sort(found, {}, &plan::Reinforcement::on_course);
+  return found;
+}
+
+std::vector<double> cuts(const plan::Wall& wall, const Column& column) {
+  std::vector<double> at{column.from, column.to};
+  const auto cut = [&](double station) {
+    if (station > column.from + dust && station < column.to - dust) at.push_back(station);
+  };
+  for (const plan::Reinforcement& layer : wall.layers) {
+    cut(layer.from.metres().si());
+    if (layer.to) cut(layer.to->metres().si());
+  }
+  std::ranges::sort(at);
+  const auto same = std::ranges::unique(at, [](double a, double b) { return b - a < dust; });
+  at.erase(same.begin(), same.end());
+  return at;
+}
+
+// What tells one slice from another: tenths of a millimetre are enough.
+auto key(const Slice& slice) {
+  const auto tenth = [](double metres) { return std::llround(metres * 1e4); };
+  return std::tuple(slice.column.courses(), slice.column.base, tenth(slice.height), tenth(slice.deep), slice.layers);
+}
+
+}  // namespace
+
+std::vector<Slice> slices(const Profile& profile, const plan::Wall& wall) {
+  std::vector<Slice> all;
+  std::set<decltype(key(Slice{}))> known;
+  for (const Column& column : profile.columns) {
+    const std::vector<double> at = cuts(wall, column);
+    for (std::size_t i = 0; i + 1 < at.size(); ++i) {
+      Slice made{at[i],
+                 at[i + 1],
+                 column,
+                 pushed(profile, column, at[i], at[i + 1]),
+                 deep(profile, wall, column, at[i], at[i + 1]),
+                 {}};
+      made.layers = layers_in(wall, column, (at[i] + at[i + 1]) / 2);
+      auto what = key(made);
+      // Where no layers lie, the same courses behave the same at any level.
+      if (made.layers.empty()) std::get<1>(what) = 0;
+      if (known.insert(std::move(what)).second) all.push_back(std::move(made));
+    }
+  }
+  return all;
+}
+
+void Governing::take(Check check) {
+  const auto same = std::ranges::find(kept_, check.name, &Check::name);
+  if (same == kept_.end()) {
+    kept_.push_back(std::move(check));
+    return;
+  }
+  const auto share = [](const Check& one) { return one.working.amount().value / one.limit; };
+  if (check.at_most ? share(check) > share(*same) : share(check) < share(*same)) *same = std::move(check);
+}
+
+Check check(const Checking& all, const Slice& slice, std::string name, Working value, Wanted wanted, bool at_most) {
+  const auto found = all.job.catalogue->limits.find(wanted.limit);
+  const bool given = found != all.job.catalogue->limits.end() && !found->second.source.empty();
+  return {all.id,
+          std::move(name),
+          between(all.job, slice.from, slice.to),
+          std::move(value),
+          all.job.catalogue->number_limit(wanted.limit, wanted.otherwise),
+          at_most,
+          "as in TEK 15-5B and the segmental wall design manual, from memory; limit " + std::string(wanted.limit) +
+              " " + (given ? found->second.source : "from memory of the same")};
+}
+
+std::string degrees(double radians) { return units::show_number(radians * 180 / std::numbers::pi, 1); }
+
+Working pressure_share(const Thrusts& found, const Fill& fill, const Stratum& stratum) {
+  return term("Ka of the " + stratum.name + " by Coulomb (degrees: friction " + degrees(fill.phi) + ", on the wall " +
+                  degrees(fill.delta) + ", slope " + degrees(fill.beta) + ", batter " + degrees(fill.omega) + ")",
+              found.ka, piece, stratum.of + "/friction_deg");
+}
+
+Driving driving(const Thrusts& found, const Fill& fill, const Stratum& stratum, double height, const std::string& of) {
+  const Working ka = pressure_share(found, fill, stratum);
+  const Working across = term("share that is level", found.across, piece);
+  const Working high = term("height", height, units::metre);
+  const Working earth = Working::product({term("half", 0.5, piece), ka,
+                                          term("weight of the " + stratum.name, fill.weight, newton_per_cubic_metre,
+                                               stratum.of + "/density_kg_m3"),
+                                          high, high, across})
+                            .named("thrust of the earth");
+  const Working at_third = term("a third of the height", height / 3, units::metre);
+  const Working turned = Working::product({earth, at_third});
+  if (!(fill.load > 0)) return {earth, turned.named("turning moment")};
+  const Working load =
+      Working::product({ka, term("live and dead load behind", fill.load, newton_per_square_metre, of), high, across})
+          .named("thrust of the loads");
+  const Working at_half = term("half of the height", height / 2, units::metre);
+  return {Working::sum({earth, load}).named("thrust"),
+          Working::sum({turned, Working::product({load, at_half})}).named("turning moment")};
+}
+
+namespace {
+
+// Friction and, under the base, cohesion: the weaker of what can slide there.
+Working holding(const Standing& what, const Stratum& under) {
+  const auto rubs = [&what](const Stratum& stratum) {
+    return Working::product(
+        {what.weight, term("tan of friction " + units::show_number(stratum.degrees, 1) + " of the " + stratum.name,
+                           std::tan(stratum.phi), piece, stratum.of + "/friction_deg")});
+  };
+  Working base = rubs(under);
+  if (under.cohesion > 0)
+    base = Working::sum(
+        {Working::product(
+             {term("cohesion", under.cohesion, newton_per_square_metre, under.of + "/cohesion_pa"), what.width}),
+         base});
+  if (!what.also) return base.named("friction at the base");
+  return Working::least({base, rubs(*what.also)}).named("friction at the base");
+}
+
+Working eccentricity(const Standing& what) {
+  return Working::difference(Working::quotient(what.width, term("2", 2, piece)),
+                             Working::quotient(Working::difference(what.righting, what.driven.turning), what.weight))
+      .named("eccentricity");
+}
+
+Working effective(const Standing& what, const Working& e) {
+  const double off = e.amount().value;
+  if (off <= 0) return what.width;
+  if (2 * off >= what.width.amount().value) return term("effective width: nothing bears", 0, units::metre);
+  return Working::difference(what.width, Working::product({term("2", 2, piece), e})).named("effective width");
+}
+
+Working capacity(const Slice& slice, const Stratum& under, const Working& width) {
+  const Bearing factors = bearing_factors(under.phi);
+  const Working weight =
+      term("weight of the " + under.name, under.weight, newton_per_cubic_metre, under.of + "/density_kg_m3");
+  std::vector<Working> parts{Working::product({term("half", 0.5, piece), weight, width, term("Ng", factors.g, piece)})};
+  if (under.cohesion > 0)
+    parts.push_back(
+        Working::product({term("cohesion", under.cohesion, newton_per_square_metre, under.of + "/cohesion_pa"),
+                          term("Nc", factors.c, piece)}));
+  if (slice.deep > 0)
+    parts.push_back(Working::product(
+        {weight, term("depth in the ground", slice.deep, units::metre), term("Nq", factors.q, piece)}));
+  return Working::sum(std::move(parts)).named("bearing capacity");
+}
+
+}  // namespace
+
+void stands(const Checking& all, const Slice& slice, const Standing& what, Governing& into) {
+  if (all.entries.foundation)
+    into.take(check(all, slice, "sliding" + what.name,
+                    Working::quotient(holding(what, *all.entries.foundation), what.driven.push).named("sliding"),
+                    {"fs-sliding", 1.5}));
+  into.take(check(all, slice, "overturning" + what.name,
+                  Working::quotient(what.righting, what.driven.turning).named("overturning"), what.overturning));
+  into.take(check(all, slice, "eccentricity" + what.name + ", share of the base",
+                  Working::quotient(eccentricity(what), what.width), what.eccentricity, true));
+  bears(all, slice, what, into);
+}
+
+void bears(const Checking& all, const Slice& slice, const Standing& what, Governing& into) {
+  if (!all.entries.foundation) return;
+  const Working width = effective(what, eccentricity(what));
+  // Capacity over pressure, the pressure being weight over effective width, which may be 0.
+  const Working value =
+      Working::quotient(Working::product({capacity(slice, *all.entries.foundation, width), width}), what.weight);
+  into.take(check(all, slice, "bearing" + what.name, value.named("bearing"), {"fs-bearing", 2}));
+}
+
+}  // namespace takeoff::walls
