@@ -55,7 +55,23 @@ class Capper {
         courses_(courses),
         share_(share) {}
 
+  // What the wall's adhesive holds: caps, and course on course where the wall is glued.
+  void glue() {
+    double beds = 0;
+    for (const Column& column : profile_.columns) beds += (column.courses() - 1) * column.length();
+    if (wall_.glued && beds > 0)
+      glued_.push_back(term("beds between courses, on the line as drawn", beds, units::metre, id_));
+    if (wall_.glued && wall_.adhesive.empty())
+      say("no-adhesive", "the wall is glued, and no adhesive is chosen for it", "choose one, or lay it dry");
+    if (glued_.empty()) return;
+    const char* text =
+        wall_.glued ? "adhesive of the wall, with gaps for water" : "adhesive under the caps, with gaps for water";
+    add_glue(job_, wall_.adhesive, Stage::wall, text, id_, Working::sum(glued_), share_);
+  }
+
   void lay() {
+    if (wall_.cap.empty())
+      return say("no-cap", "no cap is chosen for the wall, so none is counted", "choose one, or leave it as it is");
     const auto cap = cap_of(job_, wall_.cap, "the caps of the wall", id_, share_);
     const auto on_curves =
         wall_.curve_cap.empty() ? cap : cap_of(job_, wall_.curve_cap, "the caps on curves", id_, share_);
@@ -188,7 +204,8 @@ class Capper {
     if (cap.mitre_before < 0) reach += blocks_.block.depth * std::tan(-cap.mitre_before / 2);
     for (const auto& bay : courses_->bays) {
       for (const Run& run : bay->runs) {
-        if (run.course != cap.course || run.from > cap.from + dust || run.to < cap.to - dust) continue;
+        if (run.hidden > 0 || run.course != cap.course || run.from > cap.from + dust || run.to < cap.to - dust)
+          continue;
         double before = 0;  // of the course's own line, from its run's start to the caps'
         for (std::size_t leg = 0; leg < profile_.legs.size(); ++leg) {
           const double from = std::max(run.from, profile_.legs[leg].from);
@@ -221,7 +238,7 @@ class Capper {
     if (closer_metres_ > 0)
       edges::add_task(job_, "cut-60", Stage::wall, "cut caps: mitres and closers", id_,
                       Working(term("saw cut", closer_metres_, units::metre, id_)), share_);
-    add_glue(job_, wall_.adhesive, Stage::wall, "adhesive under the caps, with gaps for water", id_, under, share_);
+    glued_.push_back(under);
     tell_groove(cap);
     tell_height(cap);
     if (near_ > 0)
@@ -292,7 +309,7 @@ class Capper {
   const Courses* courses_;
   Share& share_;
   double overhang_ = 0;
-  std::vector<Working> under_, straight_, curved_;
+  std::vector<Working> under_, straight_, curved_, glued_;
   int straight_count_ = 0, curved_count_ = 0, cut_ = 0, ends_ = 0, near_ = 0;
   double groove_ = 0, closer_metres_ = 0;
 };
@@ -305,12 +322,9 @@ Share caps(const plan::Job& job, const plan::Ground& ground, const Profile& prof
   const auto* wall = std::get_if<plan::Wall>(&ground.element->kind);
   if (!wall) return share;
   share.measures.element = ground.element->id;
-  if (wall->cap.empty()) {
-    share.problems.push_back(edges::notice("no-cap", "no cap is chosen for the wall, so none is counted",
-                                           "choose one, or leave it as it is", ground.element->id));
-    return share;
-  }
-  Capper(job, *ground.element, profile, blocks, courses, share).lay();
+  Capper capper(job, *ground.element, profile, blocks, courses, share);
+  capper.lay();
+  capper.glue();
   return share;
 }
 

@@ -63,7 +63,8 @@ struct CapRow {
 // come within `apart` of one; of equals nearest to the middle and to each other's length.
 CapRow cap_row(double length, double cap, const std::vector<double>& below, double apart);
 
-// Caps, their joints, adhesive by beads into tubes, the drip groove. Nothing without a chosen cap but a notice.
+// Caps, their joints, adhesive by beads into tubes, the drip groove. Nothing without a chosen cap but a notice. A wall
+// that is glued takes adhesive between its courses too, by the line as drawn.
 // Joints over those below are looked at where the courses are given. Measures cap_length_m (of top course covered),
 // caps, caps_cut, curve_caps, straight_caps, cap_ends (square ends that show), adhesive_tubes, groove_m (straight front
 // edges, both sides where the wall is free-standing), cap_top_above_ground_m (greatest).

@@ -33,15 +33,11 @@ Profile stepping(const plan::Job& job, const plan::Cheeks& cheeks, const Flight&
   return profile;
 }
 
-LayRules rules_of(const plan::Job& job, const Unit& block) {
-  LayRules rules;
-  const auto bond = job.catalogue->limits.find("wall-bond");
-  rules.least_overlap = bond == job.catalogue->limits.end() ? 0.25 : bond->second.least.value_or(0.25);
-  rules.sliver = std::max(job.choices.sliver_share * block.length, job.choices.sliver_width.metres().si());
-  rules.kerf = job.choices.kerf.metres().si();
-  rules.free_standing = true;
-  rules.depth = block.depth;
-  return rules;
+// As a wall with two faces is laid.
+LayRules rules_of(const plan::Job& job, const Blocks& blocks) {
+  plan::Wall wall;
+  wall.free_standing = true;
+  return lay_rules(job, wall, blocks);
 }
 
 void add_blocks(const plan::Job& job, const Unit& block, const Courses& courses, int walls, const plan::ElementId& of,
@@ -124,7 +120,7 @@ Share cheek_walls(const plan::Job& job, const plan::Cheeks& cheeks, const Flight
   const Profile profile = stepping(job, cheeks, flight, block->height);
   Blocks blocks;
   blocks.block = *block;
-  const Courses courses = lay(profile, blocks, rules_of(job, *block));
+  const Courses courses = lay(profile, blocks, rules_of(job, blocks));
   for (const problem::Problem& said : courses.problems) share.problems.push_back(problem::in_element(said, of));
   add_blocks(job, *block, courses, walls, of, share);
   add_caps(job, cheeks, profile, blocks, walls, of, share);

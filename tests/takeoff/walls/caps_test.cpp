@@ -3,7 +3,7 @@
 #include <rapidcheck.h>
 
 #include "takeoff/walls/glue.h"
-#include "takeoff/walls/kit.h"
+#include "takeoff/walls/laid_kit.h"
 
 namespace {
 
@@ -54,7 +54,7 @@ Profile profile(const std::vector<Leg>& legs, const std::vector<Column>& columns
 
 // The demo's wall: 378 in and, round an outside corner, 110 in; the top steps 4, 5, 6, 7 courses at 54, 120, 234 in
 // along (y = 0, 66, 180); courses stand 3/4 in back each.
-Profile demo_wall() {
+Profile demo_profile() {
   return profile(
       {{0, 378, 0, pi / 2}, {378, 488, 0, 0}},
       {{0, 54, 0, 4}, {54, 120, 1, 5}, {120, 234, 1, 6}, {234, 414, 1, 7}, {414, 450, 2, 7}, {450, 488, 3, 7}}, 8);
@@ -77,7 +77,7 @@ plan::Wall demo_caps() {
 
 // 139.5 + 105.5 in of course 7, 114 of course 6, 66 of 5, 54 of 4 = 479 in = 12.1666 m.
 TEST(Caps, DemoRetainingWall) {
-  const std::vector<CapRun> runs = cap_runs(demo_wall(), blocks(12, 8, 0.75), 1 * in, 13 * in);
+  const std::vector<CapRun> runs = cap_runs(demo_profile(), blocks(12, 8, 0.75), 1 * in, 13 * in);
   ASSERT_EQ(runs.size(), 5u);
   const double under[] = {54, 66, 114, 139.5, 105.5};
   const double front[] = {54, 66, 114, 140.5, 106.5};  // 1 in x tan 45 longer at the corner
@@ -89,7 +89,7 @@ TEST(Caps, DemoRetainingWall) {
   EXPECT_NEAR(runs[3].mitre_after, pi / 2, 1e-12);
   EXPECT_NEAR(runs[4].mitre_before, pi / 2, 1e-12);
   EXPECT_EQ(runs[3].mitre_before, 0);
-  const Share share = taken(demo_caps(), demo_wall(), blocks(12, 8, 0.75));
+  const Share share = taken(demo_caps(), demo_profile(), blocks(12, 8, 0.75));
   EXPECT_NEAR(measure(share, "cap_length_m"), 12.1666, 1e-6);
   // Up by runs: 140.5 / 18 = 8, 106.5 / 18 = 6, 114 / 18 = 7, 66 / 18 = 4, 54 / 18 = 3.
   EXPECT_EQ(measure(share, "caps"), 28);
@@ -255,7 +255,7 @@ TEST(Caps, TaperedMixTurnsAsWanted) {
     const double radius = *rc::gen::inRange(40, 400);
     const double turn = *rc::gen::inRange(20, 180) * degree;
     const auto made = curve_caps(turn, radius, 12, 8, 12, 0, true);
-    RC_PRE(made.has_value() && made->cut == 2);
+    RC_PRE(made.has_value() && made->wide_out > 0 && made->cut == 2);
     const double q = 2 * std::atan(4.0 / 24);
     const int whole = made->wide_out + made->narrow_out;
     const int difference = made->wide_out - made->narrow_out;
@@ -315,12 +315,12 @@ TEST(Caps, BeadsOfATube) {
 TEST(Caps, DripGroove) {
   WallBook deep = cap_book();
   deep.limit("drip-deep", 0.25, {}, 0.875, "in");  // of 3 in leaves 2 1/8, under 2 1/4
-  EXPECT_NE(said(taken(demo_caps(), demo_wall(), blocks(12, 8, 0.75), deep), "drip-deep"), nullptr);
+  EXPECT_NE(said(taken(demo_caps(), demo_profile(), blocks(12, 8, 0.75), deep), "drip-deep"), nullptr);
   deep.limit("drip-deep", 0.25, {}, 0.75, "in");
-  EXPECT_EQ(said(taken(demo_caps(), demo_wall(), blocks(12, 8, 0.75), deep), "drip-deep"), nullptr);
+  EXPECT_EQ(said(taken(demo_caps(), demo_profile(), blocks(12, 8, 0.75), deep), "drip-deep"), nullptr);
   plan::Wall flush = demo_caps();
   flush.cap_overhang = inches(0.5);
-  const Share share = taken(flush, demo_wall(), blocks(12, 8, 0.75));
+  const Share share = taken(flush, demo_profile(), blocks(12, 8, 0.75));
   EXPECT_NE(said(share, "drip-overhang"), nullptr);
   EXPECT_EQ(measure(share, "groove_m"), 0);
 }
@@ -339,13 +339,62 @@ TEST(Caps, SeatHeightIsShown) {
 TEST(Caps, WhatCanNotBeIsSaid) {
   plan::Wall wall = demo_caps();
   wall.cap = "";
-  EXPECT_NE(said(taken(wall, demo_wall(), blocks(12, 8, 0.75)), "no-cap"), nullptr);
+  EXPECT_NE(said(taken(wall, demo_profile(), blocks(12, 8, 0.75)), "no-cap"), nullptr);
   wall.cap = "none";
-  EXPECT_NE(said(taken(wall, demo_wall(), blocks(12, 8, 0.75)), "item-missing"), nullptr);
+  EXPECT_NE(said(taken(wall, demo_profile(), blocks(12, 8, 0.75)), "item-missing"), nullptr);
   const Profile tight = profile({{0, 20, 20, 0}}, {{0, 20, 0, 1}}, 8);
   const Share share = taken(demo_caps(), tight, blocks(12, 8, 0.75));
   ASSERT_NE(said(share, "cap-curve"), nullptr);
   EXPECT_NE(said(share, "cap-curve")->mend.find("2' 2\""), std::string::npos) << said(share, "cap-curve")->mend;
+}
+
+// From the drawn walls, through profile and courses, to the same caps.
+TEST(Caps, DemoWallsAsDrawn) {
+  plan::Wall wall = demo_wall();
+  wall.cap_overhang = inches(1);
+  wall.adhesive = "adh-28";
+  const auto capped = [](const plan::Wall& of) {
+    const Laying laid = Laying(cap_book(), of).lay();
+    return takeoff::walls::caps(laid.job, laid.ground, *laid.profile, *laid.blocks, &laid.courses);
+  };
+  const Share share = capped(wall);
+  EXPECT_NEAR(measure(share, "cap_length_m"), 12.1666, 1e-6);
+  EXPECT_EQ(measure(share, "caps"), 28);
+  EXPECT_EQ(measure(share, "adhesive_tubes"), 1);
+  // Course 7 stands at 1238 - 3 in, cap to 1238; the ground in front is lowest at the start: 1214 - 1188 = 26 in for
+  // the first stretch, and 1238 - 1196.5 or so for the highest.
+  EXPECT_GT(measure(share, "cap_top_above_ground_m"), 40 * in);
+  plan::Wall seat = demo_seat_wall();
+  seat.curve_cap = "seatcap-12";
+  seat.cap_overhang = inches(1);
+  seat.adhesive = "adh-28";
+  seat.glued = true;
+  const Share curved = capped(seat);
+  EXPECT_EQ(measure(curved, "straight_caps"), 2);
+  EXPECT_EQ(measure(curved, "curve_caps"), 12);
+  EXPECT_NEAR(measure(curved, "cap_top_above_ground_m"), 20.25 * in, 1e-9);
+  // Face of 48 + 36 pi in under the caps and on three beds between four courses, two beads of 1/4 in.
+  EXPECT_NEAR(quantity(curved, "adh-28"), 2 * 4 * (48 + 36 * pi) * in * pi / 64 * in * in, 1e-9);
+}
+
+// One 40 ft course of 18 in units (26 and a piece of 12) under caps of 18: which way the notice falls is the units'.
+TEST(Caps, JointsAreComparedWithTheLaidCourse) {
+  plan::Wall wall = straight(480, 27, "cap-18");
+  const Laying laid = Laying(cap_book(), wall).lay();
+  const Share blind = takeoff::walls::caps(laid.job, laid.ground, *laid.profile, *laid.blocks);
+  EXPECT_EQ(said(blind, "cap-joints"), nullptr);
+  const Share seen = takeoff::walls::caps(laid.job, laid.ground, *laid.profile, *laid.blocks, &laid.courses);
+  std::vector<double> below;
+  const int top = laid.profile->courses - 1;
+  for (const auto& bay : laid.courses.bays)
+    for (const walls::Run& run : bay->runs)
+      if (run.course == top)
+        for (const walls::Laid& unit : run.units)
+          if (unit.from > 1e-6) below.push_back(unit.from);
+  std::ranges::sort(below);
+  const CapRow row = cap_row(480 * in, 18 * in, below, 4.5 * in);
+  EXPECT_EQ(said(seen, "cap-joints") != nullptr, row.near > 0);
+  EXPECT_LT(row.near, row.caps - 1);  // the closers bring part of them off the joints below
 }
 
 }  // namespace

@@ -65,7 +65,7 @@ TEST(Pillar, SizesThatDoNotFit) {
   ASSERT_NE(problem, nullptr) << all_said(share);
   EXPECT_EQ(problem->severity, problem::Severity::problem);
   // 8 + 16 = 24 and 8 + 32 = 40: 24 is the nearer to 30.
-  EXPECT_NE(problem->mend.find("2' by 2'"), std::string::npos) << problem->mend;
+  EXPECT_NE(problem->mend.find("2' 0\" by 2' 0\""), std::string::npos) << problem->mend;
   EXPECT_TRUE(share.lines.empty());
   // 40 x 24: two on the long sides, one on the short: six a course.
   const Share oblong = taken(with(pillar(40, 24), [](plan::Pillar& what) { what.cap = ""; }));

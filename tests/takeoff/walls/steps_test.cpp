@@ -189,6 +189,33 @@ TEST(Steps, SlabsLieOnBlocks) {
   EXPECT_NE(said(fixed, "riser-limit"), nullptr);
 }
 
+// Blocks of 6 x 12 in beside three treads of 14, 14 and 16 in, 6 in over each tread, one course in the ground beside:
+// three courses everywhere, each a step up. Courses of 14, 28, 44, 30 and 16 in: 132 in a wall.
+TEST(Steps, CheekWallsStepWithTheTreads) {
+  plan::Steps steps = flight(18, "step-6x16x48");
+  steps.cheeks = plan::Cheeks{"sw-6x12", "seatcap-24", true, true, inches(6)};
+  const Share share = taken(steps);
+  double laid = 0;
+  int cut = 0;
+  for (const takeoff::Cut& one : share.cuts) {
+    if (one.item != "sw-6x12") continue;
+    laid += one.count * one.kept;
+    cut += one.count;
+  }
+  const double whole = measure(share, "cheek_blocks") - cut;
+  EXPECT_EQ(measure(share, "cheek_cut"), cut);
+  EXPECT_NEAR((laid + whole * 12 * in) / in, 2 * 132, 1e-6) << all_said(share);
+  EXPECT_GE(quantity(share, "sw-6x12"), 2 * 132 / 12.0);
+  EXPECT_LE(quantity(share, "sw-6x12"), measure(share, "cheek_blocks"));
+  // A cap of 24 in, cut, over each tread of both walls.
+  EXPECT_EQ(measure(share, "cheek_caps"), 6);
+  EXPECT_EQ(quantity(share, "seatcap-24"), 6);
+  steps.cheeks->right = false;
+  EXPECT_NEAR(measure(taken(steps), "cheek_blocks"), measure(share, "cheek_blocks") / 2, 1e-9);
+  steps.cheeks->left = false;
+  EXPECT_FALSE(taken(steps).measures.get("cheek_blocks").has_value());
+}
+
 TEST(Steps, WhatIsMissingIsSaid) {
   plan::Steps steps = flight(0, "step-6x16x48");
   EXPECT_NE(said(taken(steps), "steps-rise"), nullptr);
