@@ -33,9 +33,7 @@ struct Maker {
 
   std::string lifts() const { return ", in lifts of one course (" + edges::shown(job, profile.course_height) + ")"; }
 
-  Working height(double metres) const {
-    return term("from the bottom of the lowest course to the soil cap", metres, units::metre, id);
-  }
+  Working height(double metres) const { return term("height to the soil cap", metres, units::metre, id); }
 
   void column() {
     std::vector<Working> parts;

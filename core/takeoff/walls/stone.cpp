@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "takeoff/edges/notes.h"
 #include "takeoff/walls/words.h"
@@ -163,17 +164,18 @@ std::vector<LegPart> leg_parts(const Bay& bay, const Run& run, double back, cons
     parts.push_back(part);
   }
   if (parts.empty()) return parts;
-  // A corner at either end has shortened or lengthened the run there; the end's part is known, the rest is the start's.
-  const bool to_corner = run.to > bay.legs.back().to - 1e-9;
-  const double turn = to_corner ? bay.legs.back().corner : 0;
-  const double at_end = -back * std::tan(std::clamp(turn, -3.0, 3.0) / 2);
-  const double at_start = run.length + run.hidden - at - at_end;
+  // A corner at the start has shortened or lengthened the run there, or hides some of it behind the other leg.
+  double at_start = 0;
+  if (run.from < bay.legs.front().from + 1e-9) {
+    at_start = -back * std::tan(std::clamp(bay.before, -3.0, 3.0) / 2);
+    if (bay.before < 0 && bay.legs.back().corner >= 0) at_start += run.hidden;
+  }
   for (LegPart& part : parts) {
     part.from += at_start;
     part.to += at_start;
   }
   parts.front().from = -1;
-  parts.back().to = run.length + run.hidden + 1;
+  parts.back().to = std::numeric_limits<double>::infinity();
   return parts;
 }
 

@@ -86,7 +86,7 @@ TEST(WallPipe, DeadDepthThatSoaksAway) {
 // The demo's stepped wall with one outlet at its low end: the pipe steps up with the bottom of the pad, and stands at
 // 98.25 ft x 12 + 3 x 8 - 6 in, and 38 in further at 1 %, at the top end.
 TEST(WallPipe, StepsUpWithTheBase) {
-  plan::Wall wall = demo_wall();
+  plan::Wall wall = stone_demo();
   wall.pipe = piped(488, {level(0, 98.25 * 12 - 6)}).pipe;
   const Share share = pipe_of(wall, demo_profile());
   EXPECT_NEAR(measure(share, "pipe_invert_high_m"), (98.25 * 12 + 24 - 6 + 0.38) * in, 1e-7);
@@ -94,7 +94,7 @@ TEST(WallPipe, StepsUpWithTheBase) {
 }
 
 TEST(WallPipe, AnOutletAtTheHighEndLeavesTheLowPointFull) {
-  plan::Wall wall = demo_wall();
+  plan::Wall wall = stone_demo();
   wall.pipe = piped(488, {level(488, 98.25 * 12 + 24 - 6)}).pipe;
   const Share share = pipe_of(wall, demo_profile());
   EXPECT_TRUE(said(share, "outlet-low"));

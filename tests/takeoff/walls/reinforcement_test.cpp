@@ -41,7 +41,7 @@ TEST(Reinforcement, PlainWall) {
 // The demo's wall: layer 1 main 27 ft and return 6 ft, layer 2 main 21.5 ft and return 9 ft 2 in, roll 6 ft wide, 5 ft
 // pieces: 5 + 1 + 4 + 2 = 12 strips, 60 ft of one roll; 63.667 ft x 5 ft = 29.574 m2.
 TEST(Reinforcement, DemoWall) {
-  const Share share = reinforcement_of(demo_wall(), demo_profile());
+  const Share share = reinforcement_of(stone_demo(), demo_profile());
   EXPECT_EQ(measure(share, "grid_strips"), 12);
   EXPECT_NEAR(measure(share, "grid_roll_length_m"), 18.288, 1e-9);
   EXPECT_EQ(measure(share, "grid_rolls"), 1);
@@ -52,7 +52,7 @@ TEST(Reinforcement, DemoWall) {
 }
 
 TEST(Reinforcement, DemoPartsByLeg) {
-  const plan::Wall wall = demo_wall();
+  const plan::Wall wall = stone_demo();
   const auto first = layer_parts(demo_profile(), wall, 0, 6 * ft);
   ASSERT_EQ(first.size(), 2U);
   EXPECT_NEAR(first[0].face, 27 * ft, 1e-12);
@@ -294,6 +294,15 @@ TEST(Reinforcement, AgreesWithLayingThemOneByOne) {
     for (int at = from; at < length; at += roll) ++laid;
     RC_ASSERT(strips(parts) == laid);
   }));
+}
+
+TEST(Reinforcement, DemoFromItsHeights) {
+  const Laying laid(stone_book(), stone_demo());
+  ASSERT_TRUE(laid.profile.has_value()) << all_said(laid.share);
+  const Share share = takeoff::walls::reinforcement(laid.job, {}, laid.ground, *laid.profile, *laid.blocks);
+  EXPECT_EQ(measure(share, "grid_strips"), 12);
+  EXPECT_NEAR(measure(share, "grid_design_area_m2"), 29.5741344, 1e-6);
+  EXPECT_EQ(times(share, "layer-corner"), 1);
 }
 
 }  // namespace

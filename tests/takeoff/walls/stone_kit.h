@@ -1,7 +1,7 @@
 // Walls made by hand, so that what stands behind them is tested on its own: profiles, courses, the demo's wall.
 #pragma once
 
-#include "takeoff/walls/kit.h"
+#include "takeoff/walls/laid_kit.h"
 #include "takeoff/walls/reinforcement.h"
 #include "takeoff/walls/stone.h"
 
@@ -54,11 +54,8 @@ inline Profile demo_profile() {
   made.legs = {{0, 378 * in, 0, pi / 2}, {378 * in, 488 * in, 0, 0}};
   return made;
 }
-inline plan::Wall demo_wall() {
-  plan::Wall wall;
-  wall.line = line({{480, -54}, {480, 324}}, 590, 324);
-  wall.block = "wb-8x18";
-  wall.behind = geometry::Side::right;
+inline plan::Wall stone_demo() {
+  plan::Wall wall = demo_wall();
   plan::WallStone stone;
   stone.build_up = "wall-base-open";
   stone.drain = "agg-no57";

@@ -33,7 +33,7 @@ TEST(WallStone, PadAndColumnOfAPlainWall) {
 // The demo's wall: base 488 in x (12 + 2 x 6) x 6 in; column 12 in behind the units to 8 in below the top of each
 // column, on the drawn line: 144x40 + 114x32 + 66x24 + 54x24 + 36x40 + 36x32 + 38x24 = 15,792 sq in.
 TEST(WallStone, BaseAndColumnOfTheDemo) {
-  const Share share = stone_of(demo_wall(), demo_profile());
+  const Share share = stone_of(stone_demo(), demo_profile());
   EXPECT_NEAR(measure(share, "leveling_base_m3"), 488.0 * 24 * 6 * in3, 1e-12);
   EXPECT_NEAR(measure(share, "leveling_base_m3"), 1.15155176, 1e-6);
   EXPECT_NEAR(measure(share, "drainage_stone_m3"), 15792.0 * 12 * in3, 1e-12);
@@ -50,7 +50,7 @@ TEST(WallStone, BaseAndColumnOfTheDemo) {
 // at
 // 32. First 36 in: depth 36 lost over 24 in, then 60 - x: 864 + 60 x 12 - (36^2 - 24^2)/2 = 1,224; rest 288.
 TEST(WallStone, ReinforcedFillOfTheDemo) {
-  const Share share = stone_of(demo_wall(), demo_profile());
+  const Share share = stone_of(stone_demo(), demo_profile());
   const double drawn = 36.0 * (15792 - 54 * 24);
   const double shared = 1512.0 * 40 + 1224.0 * 40 + 288.0 * 32;
   EXPECT_NEAR(measure(share, "reinforced_fill_m3"), (drawn - shared) * in3, 1e-9);
@@ -59,7 +59,7 @@ TEST(WallStone, ReinforcedFillOfTheDemo) {
 }
 
 TEST(WallStone, BoughtFillIsALineByWeight) {
-  plan::Wall wall = demo_wall();
+  plan::Wall wall = stone_demo();
   wall.stone->fill = "fill-sand";
   const Share share = stone_of(wall, demo_profile());
   EXPECT_NEAR(quantity(share, "fill-sand"), measure(share, "reinforced_fill_m3") * 1800, 1e-6);
@@ -68,7 +68,7 @@ TEST(WallStone, BoughtFillIsALineByWeight) {
 
 // Clean stone in the zone swallows the column: what is left of it stands where there are no layers, 54 in x 24 in.
 TEST(WallStone, CleanFillSwallowsTheColumn) {
-  plan::Wall wall = demo_wall();
+  plan::Wall wall = stone_demo();
   wall.stone->fill = "agg-no57";
   const Share share = stone_of(wall, demo_profile());
   EXPECT_NEAR(measure(share, "drainage_stone_m3"), 54.0 * 24 * 12 * in3, 1e-12);
@@ -91,7 +91,7 @@ TEST(WallStone, CoreOfTheDemoByTheUnitsAsLaid) {
   units.push_back(other_face);
   Blocks blocks = plain_blocks();
   blocks.corner = block_of(18, 9, 8, 18, 0.75, 129.6);
-  plan::Wall wall = demo_wall();
+  plan::Wall wall = stone_demo();
   wall.stone->core = "agg-no57";
   const Share share = stone_of(wall, demo_profile(), blocks, one_course({0, 378 * in, 0, 0}, units));
   const double expected = (118 * 691.2 + 6 * 129.6 + 144.5 / 18 * 691.2) * in3;
@@ -238,6 +238,53 @@ TEST(WallStone, ManyColumnsAlikeAreOneTerm) {
   const Share share = stone_of(with_stone(straight(4000, 36)), profile_of(columns));
   for (const takeoff::Line& line : share.lines) EXPECT_LT(line.working.terms().size(), 12U) << line.text;
   EXPECT_NEAR(measure(share, "drainage_stone_m3"), 4000.0 * 12 * 32 * in3, 1e-9);
+}
+
+// ---- from the person's heights to the stone, with the courses as the program lays them
+
+// Core by what was laid: every unit whole, cut or corner by its own voids, 40 % and 10 %.
+TEST(WallStone, DemoFromItsHeights) {
+  Laying laid(stone_book(), stone_demo());
+  ASSERT_TRUE(laid.profile.has_value()) << all_said(laid.share);
+  laid.lay();
+  const Share share = takeoff::walls::stone(laid.job, laid.ground, *laid.profile, *laid.blocks, laid.courses);
+  EXPECT_NEAR(measure(share, "leveling_base_m3"), 1.15155176, 1e-6);
+  EXPECT_NEAR(measure(share, "drainage_stone_m3"), 3.10541418, 1e-6);
+  double voids = 0;
+  int corners = 0;
+  for (const auto& bay : laid.courses.bays)
+    for (const auto& run : bay->runs)
+      for (const Laid& one : run.units) {
+        if (one.again) continue;
+        corners += one.make == Make::corner ? 1 : 0;
+        voids += one.make == Make::corner ? 0.10 * 18 * 9 * 8 : 0.40 * 12 * 8 * one.length / in;
+      }
+  EXPECT_EQ(corners, 6);
+  EXPECT_NEAR(measure(share, "core_fill_m3"), voids * in3, 1e-9);
+  // The demo's answer takes the corner units' 27 in of face each as others (C6 does not): 5,443.2 cu in more.
+  EXPECT_NEAR(measure(share, "core_fill_m3") + 5443.2 * in3, 1.52942435, 1e-6);
+}
+
+// Seat wall: four courses of 6 in, 6 ft quarter circle, 12 in deep, outer face 7 ft. 48 + 42 pi in of longer face less
+// two end blocks of 12 in are 13 units of 11.9959 in (the joints take 0.004 in up); 10 of them, tapered from 12 to 10
+// in, and an end block that is square behind it lie on the curve: pi/2 (84^2 - 72^2)/2 - 10 x 11.9959 x 11/12 x 12 - 12
+// x 12 = 6.72 sq in, four times.
+TEST(WallStone, SeatWallFromItsHeights) {
+  plan::Wall wall = demo_seat_wall();
+  plan::WallStone chosen;
+  chosen.build_up = "wall-base-dense";
+  chosen.core = "agg-no57";
+  wall.stone = chosen;
+  Laying laid(stone_book(), wall);
+  ASSERT_TRUE(laid.profile.has_value()) << all_said(laid.share);
+  laid.lay();
+  const Share share = takeoff::walls::stone(laid.job, laid.ground, *laid.profile, *laid.blocks, laid.courses);
+  const double unit = (48 + 42 * pi - 24) / 13;
+  const double area = pi / 2 * (84.0 * 84 - 72.0 * 72) / 2 - 10 * unit * 11 - 12 * 12;
+  EXPECT_NEAR(area, 6.715, 5e-4);
+  EXPECT_NEAR(measure(share, "wedges_m3"), area * 24 * in3, 1e-6);  // the drawn arc lies on the grid
+  EXPECT_NEAR(measure(share, "leveling_base_m3"), (48 + 36 * pi) * 24 * 6 * in3, 1e-6);
+  EXPECT_FALSE(share.measures.get("drainage_stone_m3").has_value());
 }
 
 }  // namespace
