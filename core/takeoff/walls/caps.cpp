@@ -150,10 +150,11 @@ class Capper {
     straight_count_ += row.caps;
     cut_ += std::min(row.caps, row.cut() + mitres(run, cap));
     near_ += row.near;
-    for (const double closer : {row.first_closer, row.second_closer}) {
-      if (closer <= 0) continue;
-      cut(cap, run, "cap, closer", 1, closer, 0, "left");
-      closer_metres_ += cap.depth;
+    if (row.first_closer > 0) {
+      const bool alike = row.first_closer == row.second_closer;
+      cut(cap, run, "cap, closer", alike ? 2 : 1, row.first_closer, 0, "left");
+      if (!alike && row.second_closer > 0) cut(cap, run, "cap, closer", 1, row.second_closer, 0, "right");
+      closer_metres_ += row.cut() * cap.depth;
     }
     closer_metres_ += (run.mitre_before != 0 ? cap.depth / std::cos(run.mitre_before / 2) : 0) +
                       (run.mitre_after != 0 ? cap.depth / std::cos(run.mitre_after / 2) : 0);
@@ -188,8 +189,8 @@ class Capper {
     if (made->cut > 0) cut(cap, run, "cap, taper", 2 * made->cut, 0, std::abs(made->angle), "middle");
     if (made->rest_turn != 0 || made->rest_caps != 0)
       say("cap-taper",
-          "tapered caps " + where(run) + " lie " + std::to_string(made->wide_out) + " wide edge out and " +
-              std::to_string(made->narrow_out) + " narrow edge out, and " +
+          "tapered caps " + where(run) + " lie " + std::to_string(made->wide_out) +
+              " with the wide edge on the longer side and " + std::to_string(made->narrow_out) + " turned round, and " +
               units::show_number(made->rest_turn * 180 / std::numbers::pi, 1) + " degrees and " +
               units::show_number(made->rest_caps, 1) + " of a cap are taken up by cuts",
           "cut two closers in the middle of the curve, each half a cap or more");
@@ -243,7 +244,8 @@ class Capper {
     tell_height(cap);
     if (near_ > 0)
       say("cap-joints",
-          std::to_string(near_) + (near_ == 1 ? " joint" : " joints") + " between caps lie nearer than " +
+          std::to_string(near_) +
+              (near_ == 1 ? " joint between caps lies nearer than " : " joints between caps lie nearer than ") +
               shown(cap.length / 4) + " to a joint of the course below",
           "start the top course with another piece, or cut the end caps");
   }

@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 #include "takeoff/walls/caps.h"
 
@@ -74,7 +75,7 @@ std::optional<CurveCaps> curve_caps(double turn, double outer_radius, double wid
   if (curve.arc <= 0) return std::nullopt;
   if (const std::optional<CurveCaps> whole = uncut(curve, joint)) return whole;
   const int caps = static_cast<int>(std::lround(curve.arc / mean));
-  if (caps < 2 || turn / own > caps) return all_cut(turn, outer_radius, wide, depth, own);
+  if (caps < 2 || turn / own > caps + 0.5) return all_cut(turn, outer_radius, wide, depth, own);
   CurveCaps made = mix(curve, caps);
   made.caps = std::max(caps, static_cast<int>(std::ceil(curve.arc / mean - 1e-9)));
   made.cut = 2;
@@ -82,48 +83,65 @@ std::optional<CurveCaps> curve_caps(double turn, double outer_radius, double wid
   return made;
 }
 
+namespace {
+
+// How many joints of a run lie too near to one below, looked up for every place of the closers at once.
+class Nearness {
+ public:
+  Nearness(double length, double cap, int caps, const std::vector<double>& below, double apart)
+      : below_(below), apart_(apart), from_start_(1, 0), from_end_(1, 0) {
+    for (int i = 1; i < caps; ++i) {
+      from_start_.push_back(from_start_.back() + near(i * cap));
+      from_end_.push_back(from_end_.back() + near(length - i * cap));
+    }
+  }
+  int near(double joint) const {
+    const auto after = std::ranges::lower_bound(below_, joint);
+    const bool close_after = after != below_.end() && *after - joint < apart_ - 1e-9;
+    const bool close_before = after != below_.begin() && joint - *std::prev(after) < apart_ - 1e-9;
+    return close_after || close_before ? 1 : 0;
+  }
+  // Of the joints after the first, second ... whole cap from either end.
+  int from_start(int caps) const { return from_start_[static_cast<std::size_t>(caps)]; }
+  int from_end(int caps) const { return from_end_[static_cast<std::size_t>(caps)]; }
+
+ private:
+  const std::vector<double>& below_;
+  double apart_ = 0;
+  std::vector<int> from_start_, from_end_;
+};
+
+}  // namespace
+
 CapRow cap_row(double length, double cap, const std::vector<double>& below, double apart) {
   CapRow row;
   row.caps = std::max(1, static_cast<int>(std::ceil(length / cap - 1e-9)));
-  const double rest = length - (row.caps - 2) * cap;  // both closers together
-  const auto near = [&](double joint) {
-    const auto after = std::ranges::lower_bound(below, joint);
-    const bool close_after = after != below.end() && *after - joint < apart - 1e-9;
-    const bool close_before = after != below.begin() && joint - *std::prev(after) < apart - 1e-9;
-    return close_after || close_before ? 1 : 0;
-  };
-  const auto near_of = [&](int before, double first) {
-    int count = 0;
-    for (int i = 1; i <= before; ++i) count += near(i * cap);
-    count += near(before * cap + first);
-    for (int i = 1; i <= row.caps - 2 - before; ++i) count += near(length - i * cap);
-    return count;
-  };
+  const Nearness joints(length, cap, row.caps, below, apart);
   if (row.caps * cap - length < 1e-9) {
-    for (int i = 1; i < row.caps; ++i) row.near += near(i * cap);
+    row.near = joints.from_start(row.caps - 1);
     return row;
   }
   if (row.caps == 1) {
     row.first_closer = length;
     return row;
   }
-  const double step = cap / 12;
-  const int middle = (row.caps - 2) / 2;
-  const int least_whole = row.caps > 3 ? 1 : 0;
-  double best = -1;
-  for (int before = least_whole; before <= row.caps - 2 - least_whole; ++before) {
-    for (int k = -3; k <= 3; ++k) {
-      const double first = rest / 2 + k * step;
-      const double second = rest - first;
+  const double both = length - (row.caps - 2) * cap;
+  const int whole = row.caps - 2;
+  const int at_ends = row.caps > 3 ? 1 : 0;  // a whole cap at either end wherever there are two
+  std::optional<std::tuple<int, int, int>> best;
+  for (int before = at_ends; before <= whole - at_ends; ++before) {
+    for (int twelfths = -3; twelfths <= 3; ++twelfths) {
+      const double first = both / 2 + twelfths * cap / 12;
+      const double second = both - first;
       if (std::min(first, second) < cap * least_share - 1e-9 || std::max(first, second) > cap + 1e-9) continue;
-      const int count = near_of(before, first);
-      const double cost = count * 1e6 + std::abs(before - middle) * 1e2 + std::abs(k);
-      if (best >= 0 && cost >= best) continue;
+      const int near = joints.from_start(before) + joints.near(before * cap + first) + joints.from_end(whole - before);
+      const std::tuple cost(near, std::abs(2 * before - whole), std::abs(twelfths));
+      if (best && cost >= *best) continue;
       best = cost;
       row.before = before;
       row.first_closer = first;
       row.second_closer = second;
-      row.near = count;
+      row.near = near;
     }
   }
   return row;
