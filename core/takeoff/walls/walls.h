@@ -13,12 +13,19 @@ namespace takeoff::walls {
 // height_with_cap_m, buried_m.
 Share wall(const plan::Job& job, const plan::Site& site, const plan::Ground& ground);
 
-// n R + (n - 1) T f = Z: the treads' own fall counts. Risers shared out within the limits, or units of a fixed height
-// where the rest is at most 3/8 in; 2R + T shown; problem "risers-differ" otherwise. Measures risers, riser_m, tread_m,
-// stride_m, step_units, step_base_m3, steps_cut.
+// n R + (n - 1) T f = Z: the treads' own fall counts. Risers shared out within the limits (riser-dwelling or
+// riser-public), the number whose riser is nearest to the usual one; or units of a fixed height, where the lowest riser
+// takes a rest of at most the limit riser-spread (3/8 in); problem "risers-differ" otherwise, with what each comes to.
+// Slab treads set beside the next riser may stand at any height, those that the next riser stands on may not. 2R + T
+// shown. Riser and tread outside the limits of code are problems, landing, handrail, guard, frost and a missing base
+// are flags for those who decide. Measures risers, riser_m, riser_lowest_m, tread_m, stride_m, steps_run_m, step_units
+// (set), riser_blocks, step_base_m3, steps_cut, adhesive_tubes; cheek_blocks, cheek_cut, cheek_caps.
 Share steps(const plan::Job& job, const plan::Site& site, const plan::Ground& ground);
 
-// Blocks turned each course round a core, cap on top. Measures pillar_blocks, pillar_courses.
+// Blocks like a pinwheel round a core, turned each course, cap on top: a side is some lengths of a block and the depth
+// of one; problem "pillar-size" otherwise, with the nearest that fits. Buried by the courses asked for, one at least,
+// and the limit wall-embed. Measures pillar_blocks, pillar_courses, pillar_height_m, caps, cap_overhang_m,
+// pillar_base_m3, adhesive_tubes.
 Share pillar(const plan::Job& job, const plan::Ground& ground);
 
 }  // namespace takeoff::walls
