@@ -18,6 +18,10 @@ constexpr double steps = units::Length::steps_per_metre;
 constexpr double dust = 1e-4;  // metres: a share at an end is the end
 constexpr int parts_of_arc = 16;
 
+units::Length length_of(double metres) { return units::Length::nearest(units::Metres(metres + dust)); }
+
+geometry::Box round(Point point, double reach) { return geometry::grown({point, point}, length_of(reach)); }
+
 void add_points(const Curve& curve, std::vector<Point>& points) {
   points.push_back(curve.start);
   points.push_back(curve.end);
@@ -46,6 +50,7 @@ FaceLine::FaceLine(const geometry::Path& path, geometry::Side behind, std::vecto
   double station = 0;
   for (std::size_t i = 0; i < path.size(); ++i) {
     curves_.push_back(path.curve(i));
+    boxes_.push_back(geometry::bounds(curves_.back()));
     starts_.push_back(station);
     station += curves_.back().length() / steps;
     add_points(curves_.back(), points_);
@@ -76,16 +81,19 @@ Vec FaceLine::direction(std::size_t edge, double share) const {
   return here;
 }
 
-FaceLine::Foot FaceLine::foot(Point point) const {
+std::optional<FaceLine::Foot> FaceLine::foot(Point point, double reach) const {
+  const geometry::Box near = round(point, reach);
   std::size_t edge = 0;
   geometry::Nearest best{std::numeric_limits<double>::infinity(), 0};
   for (std::size_t i = 0; i < curves_.size(); ++i) {
+    if (!geometry::overlap(near, boxes_[i])) continue;
     const geometry::Nearest found = geometry::nearest(curves_[i], point);
     if (found.distance < best.distance) {
       best = found;
       edge = i;
     }
   }
+  if (best.distance > reach) return std::nullopt;
   const Vec way = direction(edge, best.share);
   const Vec to = (point - curves_[edge].start) - curves_[edge].at(best.share);
   const double side = cross(way, to);
@@ -100,35 +108,42 @@ FaceLine::Foot FaceLine::foot(Point point) const {
   return made;
 }
 
-std::vector<Beside> FaceLine::beside(const std::vector<Curve>& edges, double reach) const {
-  std::vector<Beside> all;
-  std::vector<Point> theirs;
-  for (const Curve& edge : edges) add_points(edge, theirs);
-  for (const Point& point : theirs) {
-    const Foot found = foot(point);
-    if (found.counts && found.found.distance <= reach) all.push_back(found.found);
-  }
-  for (const Point& point : points_)
-    for (const Curve& edge : edges) {
-      const geometry::Nearest found = geometry::nearest(edge, point);
-      if (found.distance > reach) continue;
-      const Foot back = foot(geometry::moved(edge.start, edge.at(found.share)));
-      if (back.counts) all.push_back(back.found);
-    }
+std::vector<Reaching> reaching(const std::vector<Curve>& edges, double reach) {
+  std::vector<Reaching> all;
+  for (const Curve& edge : edges) all.push_back({edge, geometry::grown(geometry::bounds(edge), length_of(reach))});
   return all;
 }
 
-double FaceLine::behind(double station, const std::vector<Curve>& edges) const {
+std::vector<Beside> FaceLine::beside(const std::vector<Curve>& edges, double reach) const {
+  std::vector<Beside> all;
+  const auto take = [&](Point point) {
+    const std::optional<Foot> found = foot(point, reach);
+    if (found && found->counts) all.push_back(found->found);
+  };
+  std::vector<Point> theirs;
+  for (const Curve& edge : edges) add_points(edge, theirs);
+  for (const Point& point : theirs) take(point);
+  for (const auto& [edge, box] : reaching(edges, reach)) {
+    for (const Point& point : points_) {
+      if (!geometry::overlap(box, {point, point})) continue;
+      const geometry::Nearest found = geometry::nearest(edge, point);
+      if (found.distance <= reach) take(geometry::moved(edge.start, edge.at(found.share)));
+    }
+  }
+  return all;
+}
+
+double FaceLine::behind(double station, const std::vector<Reaching>& edges) const {
   const std::size_t edge = edge_at(station);
   const double share = std::clamp((station - starts_[edge]) / (starts_[edge + 1] - starts_[edge]), 0.0, 1.0);
-  const Vec way = direction(edge, share);
-  const Point here = at(station);
+  const Point here = geometry::moved(curves_[edge].start, curves_[edge].at(share));
   double least = std::numeric_limits<double>::infinity();
-  for (const Curve& one : edges) {
+  for (const auto& [one, box] : edges) {
+    if (!geometry::overlap(box, {here, here})) continue;
     const geometry::Nearest found = geometry::nearest(one, here);
     if (found.distance >= least) continue;
     const Vec to = (one.start - here) + one.at(found.share);
-    if (found.distance > dust && (cross(way, to) > 0) == left_) least = found.distance;
+    if (found.distance > dust && (cross(direction(edge, share), to) > 0) == left_) least = found.distance;
   }
   return least;
 }

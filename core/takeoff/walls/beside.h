@@ -1,6 +1,7 @@
 // What lies beside a wall: how near, on which side, at which place along it.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "plan/site.h"
@@ -17,6 +18,13 @@ struct Beside {
 // The edges by which an element stands on the plan: of what it takes of the ground, else its line, else its outline.
 std::vector<geometry::Curve> edges_of(const plan::Ground& ground);
 
+// An edge with the box outside of which nothing is within reach of it.
+struct Reaching {
+  geometry::Curve curve;
+  geometry::Box box;
+};
+std::vector<Reaching> reaching(const std::vector<geometry::Curve>& edges, double reach);
+
 // The wall's line as something to measure from. Distances are to true arcs; of two arcs a sixteenth of each is tried.
 class FaceLine {
  public:
@@ -26,8 +34,8 @@ class FaceLine {
   // degrees from it.
   std::vector<Beside> beside(const std::vector<geometry::Curve>& edges, double reach) const;
   geometry::Point at(double station) const;
-  // From a place on the wall to the nearest of the edges behind it; infinite where there are none.
-  double behind(double station, const std::vector<geometry::Curve>& edges) const;
+  // From a place on the wall to the nearest of the edges behind it; infinite where none of them reaches it.
+  double behind(double station, const std::vector<Reaching>& edges) const;
   double length() const { return starts_.back(); }
 
  private:
@@ -35,12 +43,14 @@ class FaceLine {
     Beside found;
     bool counts = false;  // not past a free end
   };
-  Foot foot(geometry::Point point) const;
+  // The nearest place on the wall; nothing where it is further than `reach`.
+  std::optional<Foot> foot(geometry::Point point, double reach) const;
   std::size_t edge_at(double station) const;
   // Which way the wall runs where it is nearest: at a corner between its two edges.
   geometry::Vec direction(std::size_t edge, double share) const;
   std::vector<geometry::Curve> curves_;
-  std::vector<double> starts_;  // stations, one more than curves
+  std::vector<geometry::Box> boxes_;  // of the curves
+  std::vector<double> starts_;        // stations, one more than curves
   std::vector<geometry::Point> points_;
   bool closed_ = false;
   bool left_ = true;

@@ -115,7 +115,7 @@ void flag_pool(const Flagging& all, const plan::Ground& other, Share& share) {
                   (behind ? " behind the wall" : " in front of the wall") +
                   " and the depth of its shell is not known: digging for the wall may go below the shell's 1:1 line" +
                   (behind ? "" : ", and the wall may press on it") + ", " + walls::at(all.job, found->station),
-              std::string("ask the pool's builder for its depth; pool builder and ") + engineer, share);
+              "ask the pool's builder for its depth: the builder and a licensed engineer decide", share);
     return;
   }
 }
@@ -210,6 +210,7 @@ void flag_guard(const Flagging& all, const plan::Ground& walk, const GuardRule& 
   const double off = body(all);
   if (edges.empty() || far(all.ground, edges, rule.near + off)) return;
   const FaceLine line(*all.ground.path, all.wall.behind, {});
+  const std::vector<Reaching> near = reaching(edges, rule.near + off);
   Found found;
   double most = 0;
   for (const Column& column : all.profile.columns) {
@@ -220,7 +221,7 @@ void flag_guard(const Flagging& all, const plan::Ground& walk, const GuardRule& 
     if (deepest <= rule.drop + 1e-6) continue;
     const Found here = along_where(column.from, column.to, [&](double s) {
       return drop(s) > rule.drop + 1e-6 && top - all.profile.behind.before(s) < rule.guard &&
-             line.behind(s, edges) - off <= rule.near + 1e-6;
+             line.behind(s, near) - off <= rule.near + 1e-6;
     });
     if (here.length == 0) continue;
     if (found.length == 0) found.from = here.from;

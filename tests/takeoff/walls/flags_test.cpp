@@ -148,6 +148,20 @@ TEST(Flags, BehindIsTheSideOfTheBody) {
   EXPECT_TRUE(texts(flagged(turned, standing(5), {drive(-300, 0, true)}), "wall-loaded").empty());
 }
 
+// A quarter circle of 120 in round its fill: a corner at (60, 60) is 120 - 84.853 = 35.147 in from the face, 23.147
+// from the back, half way along the wall's 188.496 in.
+TEST(Flags, MeasuredFromTrueArcs) {
+  plan::Wall round = wall();
+  round.line = line({{120, 0, bulge(pi / 2)}}, 0, 120);
+  plan::Building house;
+  house.outline = box(40, 40, 60, 60);
+  const auto told = texts(flagged(round, standing(5, 60 * pi), {{"B", "house", house}}), "wall-loaded");
+  ASSERT_EQ(told.size(), 1U);
+  EXPECT_EQ(told[0],
+            "the building B house lies 1' 11 1/8\" behind the wall, within twice its height, at 7' 10 1/4\" along the "
+            "wall");
+}
+
 // High where nothing is near, low where the drive is: 3 courses reach 48 in behind the back, 6 reach 96.
 TEST(Flags, EachColumnHasItsOwnReach) {
   Profile profile = standing(6);
