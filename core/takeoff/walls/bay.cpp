@@ -116,11 +116,23 @@ std::vector<Bay> bays(const Profile& profile, const Blocks& blocks) {
   return all;
 }
 
-Meeting meeting(double corner, const Blocks& blocks) {
+namespace {
+
+bool square(double corner) { return std::abs(std::abs(corner) - 90 * degree) < edges::corner_from * degree; }
+
+// The face that a unit keeps where its end is cut to a mitre; at inside corners its back is the longer side.
+double mitred_face(double corner, double unit, double depth) {
+  return unit - (corner < 0 ? depth * taken_off(-corner) : 0);
+}
+
+}  // namespace
+
+Meeting meeting(double corner, const Blocks& blocks, const LayRules& rules) {
   if (corner == 0) return Meeting::none;
-  const bool square = std::abs(std::abs(corner) - 90 * degree) < edges::corner_from * degree;
-  if (square && corner < 0) return Meeting::square_in;
-  return square && blocks.corner ? Meeting::square_out : Meeting::mitre;
+  if (corner > 0) return square(corner) && blocks.corner ? Meeting::square_out : Meeting::mitre;
+  const double half_face = mitred_face(corner, blocks.block.length, rules.depth) / 2;
+  return square(corner) || half_face < std::max(rules.sliver, blocks.block.length / 4) ? Meeting::through
+                                                                                       : Meeting::mitre;
 }
 
 namespace {
@@ -131,12 +143,6 @@ struct Filling {
   const LayRules& rules;
   const Unit& unit;
 };
-
-Fixed mitred(const Filling& f, double corner, int course) {
-  const double lost = corner < 0 ? f.rules.depth * taken_off(-corner) : 0;
-  const double longest = std::max(f.unit.length - lost, f.unit.length / 4);
-  return {Make::cut, course % 2 == 0 ? longest : longest / 2, std::abs(corner) / 2};
-}
 
 bool stands(const std::optional<Column>& column, int course) {
   return column && column->base <= course && course < column->top;
@@ -152,11 +158,19 @@ struct End {
 End end_at_corner(const Filling& f, double corner, int course, bool leg_before) {
   // The leg before has the long face, or runs through, in courses 1, 3, 5 as people count.
   const bool turn = leg_before == (course % 2 == 0);
-  switch (meeting(corner, f.blocks)) {
+  switch (meeting(corner, f.blocks, f.rules)) {
     case Meeting::square_out:
       return {{Make::corner, turn ? f.blocks.corner->length : f.blocks.corner->depth, 0}, 0, true};
-    case Meeting::square_in: return {{}, turn ? f.rules.depth : 0, true};
-    case Meeting::mitre: return {mitred(f, corner, course), 0, true};
+    case Meeting::mitre: {
+      const double face = mitred_face(corner, f.unit.length, f.rules.depth);
+      return {{Make::cut, turn ? face : face / 2, std::abs(corner) / 2}, 0, true};
+    }
+    case Meeting::through: {
+      // The depth of the other leg is crossed askew; its own end is cut to lie against this one.
+      if (turn) return {{}, f.rules.depth / std::max(0.5, std::sin(-corner)), true};
+      if (square(corner)) return {{}, 0, true};
+      return {{Make::cut, f.unit.length, std::min(std::abs(90 * degree + corner), 60 * degree)}, 0, true};
+    }
     case Meeting::none: break;
   }
   return {};
@@ -179,13 +193,20 @@ double metres_on_arcs(const Bay& bay, const CourseLine& line, double from, doubl
   return sum;
 }
 
-// A run too short for its fixed pieces keeps the first, cut to what there is.
-void make_room(Slot& slot) {
+// A run too short for its fixed pieces is one piece, or keeps the corner unit that it counts, or the first of them.
+void make_room(Slot& slot, const Filling& f) {
+  const double whole = slot.own_to - slot.own_from;
+  if (slot.start.length + slot.finish.length == 0 || slot.fill() > f.rules.sliver - dust) return;
+  if (std::abs(slot.fill()) < dust) return;
+  const bool counts_corner = slot.finish.make == Make::corner;
+  if (!counts_corner && slot.start.make != Make::corner && whole < f.unit.length + dust) {
+    slot.start = {Make::cut, whole, std::max(slot.start.angle, slot.finish.angle)};
+    slot.finish = {};
+  }
   if (slot.fill() > -dust) return;
-  slot.finish = {};
-  if (slot.fill() > -dust) return;
-  slot.start.length = slot.own_to - slot.own_from;
-  slot.start.make = Make::cut;
+  (counts_corner ? slot.start : slot.finish) = {};
+  Fixed& kept = counts_corner ? slot.finish : slot.start;
+  kept.length = std::min(kept.length, whole);
 }
 
 Slot slot(const Filling& f, std::size_t first, std::size_t last, int course, const CourseLine& counted,
@@ -217,7 +238,7 @@ Slot slot(const Filling& f, std::size_t first, std::size_t last, int course, con
   made.corner_before = a.corner;
   made.corner_after = b.corner;
   made.on_arcs = metres_on_arcs(f.bay, counted, made.from, made.to);
-  make_room(made);
+  make_room(made, f);
   return made;
 }
 

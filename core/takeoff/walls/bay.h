@@ -55,7 +55,9 @@ const Unit& unit_of(const Bay& bay, const Blocks& blocks);  // that fills it
 std::vector<Slot> slots(const Bay& bay, const Blocks& blocks, const LayRules& rules,
                         const std::vector<CourseLine>& lines);
 
-enum class Meeting { none, square_out, square_in, mitre };
-Meeting meeting(double corner, const Blocks& blocks);  // what happens at a corner of so many radians
+// What happens at a corner of so many radians. `through`: inside corners where one leg runs on behind the other, square
+// ones and those too sharp for a mitre to leave half a face over the sliver limit.
+enum class Meeting { none, square_out, through, mitre };
+Meeting meeting(double corner, const Blocks& blocks, const LayRules& rules);
 
 }  // namespace takeoff::walls

@@ -175,15 +175,23 @@ void tell_legs(const Teller& t, const std::vector<std::shared_ptr<const Bay>>& b
 
 void tell_corners(const Teller& t) {
   for (const Leg& leg : t.profile.legs) {
-    if (leg.corner <= 0 || meeting(leg.corner, t.blocks) != Meeting::mitre) continue;
+    if (leg.corner <= 0 || meeting(leg.corner, t.blocks, t.rules) != Meeting::mitre) continue;
     Blocks with = t.blocks;
     with.corner = t.blocks.block;
-    if (meeting(leg.corner, with) != Meeting::square_out) continue;
+    if (meeting(leg.corner, with, t.rules) != Meeting::square_out) continue;
     t.say(problem::Severity::notice, "corner-unit",
           "the square corner at " + t.shown(leg.to) + " along the wall has no corner unit, so both its pieces are cut",
           "choose a corner unit");
     return;
   }
+}
+
+// A closed line that begins within a side is laid from there: every course has a joint at that place.
+void tell_seam(const Teller& t) {
+  if (t.rules.least_overlap <= 0 || !t.profile.closed || t.profile.legs.back().corner != 0) return;
+  t.say(problem::Severity::notice, "wall-bond",
+        "the line is closed and begins within a side, so a joint runs through all courses at its start",
+        "draw it from a corner, or have the units over that joint cut to a bond");
 }
 
 void tell_joined(const Teller& t) {
@@ -238,6 +246,7 @@ Courses lay(const Profile& profile, const Blocks& blocks, const LayRules& rules,
   tell_curves(teller);
   tell_legs(teller, made.bays);
   tell_corners(teller);
+  tell_seam(teller);
   tell_joined(teller);
   tell_bond(teller, made.bays);
   return made;

@@ -88,15 +88,16 @@ struct Courses {
 // The start piece of each run (whole, half, or cut in steps of 1 in) is chosen by dynamic programming over the courses
 // of a bay: first no overlap under the least one, then no piece under the sliver limit, then fewest cuts, then wholes
 // next to a corner, then cuts at the finish. Outside corners that are square: one corner unit each course, its long
-// face on either leg by turns (the leg before has it in courses 1, 3, 5 as people count); inside corners: courses run
-// through by turns with the depth hidden; other angles, and square ones without a corner unit: both pieces cut at half
-// the angle, whole and half faces by turns. An end block stands where an end shows, at the wall's ends and at steps of
-// its top. On arcs a misfit up to 1/16 in for each joint is taken up by the joints, without a cut (common practice).
-// A leg of course i is L - i s (tan(A1/2) + tan(A2/2)) at outside corners (plus at inside), an arc R - i s convex,
-// R + i s concave. Bays of `before` whose own values are the same are taken over, not laid again.
-// Problems: "wall-curve" (a curve tighter than the unit turns, with the least radius; judged at the top course on
-// outside curves, at the base on inside ones), "wall-bond" as a notice with its place where the overlap is less than
-// wanted, "wall-leg" (a leg that the setback uses up), "corner-unit" as a notice where a square corner has no unit.
+// face on either leg by turns (the leg before has it in courses 1, 3, 5 as people count); inside corners that
+// are square, or too sharp for a mitre: courses run through by turns with the depth hidden; other angles, and square
+// ones without a corner unit: both pieces cut at half the angle, whole and half faces by turns. An end block stands
+// where an end shows, at the wall's ends and at steps of its top. On arcs a misfit up to 1/16 in for each joint is
+// taken up by the joints, without a cut (common practice). A leg of course i is L - i s (tan(A1/2) + tan(A2/2)) at
+// outside corners (plus at inside), an arc R - i s convex, R + i s concave. Bays of `before` whose own values are the
+// same are taken over, not laid again. Problems: "wall-curve" (a curve tighter than the unit turns, with the least
+// radius; judged at the top course on outside curves, at the base on inside ones), "wall-bond" as a notice with its
+// place where the overlap is less than wanted, "wall-leg" (a leg that the setback uses up), "corner-unit" as a notice
+// where a square corner has no unit.
 Courses lay(const Profile& profile, const Blocks& blocks, const LayRules& rules, const Courses* before = nullptr);
 
 // The least radius of a face that units can follow with the centre behind them: front x depth / (front - back) where

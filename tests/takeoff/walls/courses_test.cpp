@@ -113,6 +113,36 @@ TEST(Corners, OtherAnglesAreCutAtHalfTheAngle) {
   EXPECT_TRUE(told(Laying(book(), wall).lay().courses, "corner-unit"));
 }
 
+TEST(Corners, TheSeamOfARingIsSaid) {
+  plan::Wall wall = straight(100, 32);
+  wall.line = line({{0, 0, bulge(pi)}, {240, 0, bulge(pi)}}, 0, 0);
+  wall.block = "wb-8x18-taper";
+  const Courses ring = Laying(book(), wall).lay().courses;
+  EXPECT_EQ(ring.bays.size(), 1u);
+  EXPECT_TRUE(told(ring, "wall-bond"));
+  wall.least_overlap = 0;
+  EXPECT_FALSE(told(Laying(book(), wall).lay().courses, "wall-bond"));
+}
+
+// Inside a turn of 110 degrees a mitre would leave 18 - 12 tan 55 = 0.9 in of face: one leg runs on instead.
+TEST(Corners, TooSharpForAMitreRunsThrough) {
+  plan::Wall wall = straight(240, 36);
+  wall.line = line({{0, 0}, {180, 0}}, 120, -164.8475);
+  for (const walls::Run& run : Laying(book(), wall).lay().courses.bays[0]->runs) {
+    EXPECT_NEAR(run.hidden / in, run.course % 2 == 0 ? 12 / std::sin(110 * pi / 180) : 0, 1e-3);
+  }
+}
+
+// Course 3 of the demo's wall stands 1 1/2 in behind: its corner lies at 324 - 1 1/2 in, the return begins there.
+TEST(Along, StationsOnACoursesOwnLine) {
+  const Courses laid = Laying(book(), demo_wall()).lay().courses;
+  const double s = 0.75 * in;
+  EXPECT_NEAR(walls::along(*laid.bays[0], s, 2, 100 * in) / in, 100, 1e-9);
+  EXPECT_NEAR(walls::along(*laid.bays[0], s, 2, 378 * in) / in, 376.5, 1e-6);
+  EXPECT_NEAR(walls::along(*laid.bays[1], s, 2, 378 * in), 0, 1e-9);
+  EXPECT_NEAR(walls::along(*laid.bays[1], s, 2, 414 * in) / in, 34.5, 1e-6);
+}
+
 plan::Wall quarter(double radius_in, const std::string& block, bool centre_behind) {
   plan::Wall wall = straight(100, 8);
   wall.line = line({{0, 0, bulge(pi / 2)}}, radius_in, radius_in);
