@@ -7,20 +7,21 @@ using problem::Severity;
 
 namespace {
 
-// Kinds whose trades are still to come: kept and measured, and said so.
+// What no trade works out yet, of kinds that have none and of those that have one: it is said, and no total is final on
+// it.
 struct StillToCome {
   std::string operator()(const plan::PavedArea&) const { return {}; }
   std::string operator()(const plan::Pool&) const { return {}; }
   std::string operator()(const plan::Building&) const { return {}; }
-  std::string operator()(const plan::KeepOut&) const { return {}; }
+  std::string operator()(const plan::KeepOut& out) const { return out.pillar ? "the digging for its base" : ""; }
   std::string operator()(const plan::EdgeRun&) const { return {}; }
   std::string operator()(const plan::Note&) const { return {}; }
   std::string operator()(const plan::Dimension&) const { return {}; }
   std::string operator()(const plan::SitePlan&) const { return {}; }
   std::string operator()(const plan::Wall& wall) const {
-    return wall.existing ? "" : "its courses, base, reinforcement and caps";
+    return wall.existing ? "" : "the digging for its base and of the bank behind it";
   }
-  std::string operator()(const plan::Steps&) const { return "its risers, treads and base"; }
+  std::string operator()(const plan::Steps&) const { return "the digging for its base"; }
   std::string operator()(const plan::DrainRun&) const { return "its pipe, levels and outlets"; }
   std::string operator()(const plan::Level&) const { return {}; }  // said once for all of them
   std::string operator()(const plan::Feature&) const { return "what it takes to set it"; }
@@ -47,12 +48,11 @@ Share measures(const plan::Ground& ground) {
   if (ground.path) share.measures.put("length_m", ground.path->length().si());
   const std::string missing = std::visit(StillToCome{}, ground.element->kind);
   if (!missing.empty())
-    share.problems.push_back(
-        {Severity::problem,
-         "not-computed",
-         "kept and measured as drawn (" + plan::kind_name(ground.element->kind) + "); not worked out: " + missing,
-         "add what it needs by hand; the total is not final",
-         {ground.element->id, "", 0, 0, {}}});
+    share.problems.push_back({Severity::problem,
+                              "not-computed",
+                              "not worked out: " + missing,
+                              "add what it needs by hand; the total is not final",
+                              {ground.element->id, "", 0, 0, {}}});
   return share;
 }
 

@@ -8,6 +8,8 @@
 #include "takeoff/ground/ground.h"
 #include "takeoff/measures.h"
 #include "takeoff/paving/area.h"
+#include "takeoff/walls/saw.h"
+#include "takeoff/walls/walls.h"
 
 namespace takeoff {
 
@@ -31,6 +33,8 @@ class Gatherer {
     if (area.layout) taken_.layouts.emplace(area.ground->element->id, area.layout);
     areas_.push_back(std::move(area));
   }
+
+  const std::vector<Cut>& cuts() const { return whole_.cuts; }
 
   std::vector<const paving::LaidArea*> areas() const {
     std::vector<const paving::LaidArea*> all;
@@ -80,10 +84,16 @@ std::vector<std::string> facts_of(const plan::Kind& kind) {
     using Words = std::vector<std::string>;
     Words operator()(const plan::PavedArea& area) const { return area.vehicles ? Words{"vehicles"} : Words{}; }
     Words operator()(const plan::Pool&) const { return {"pool"}; }
-    Words operator()(const plan::Wall& wall) const { return wall.existing ? Words{} : Words{"wall"}; }
+    Words operator()(const plan::Wall& wall) const {
+      if (wall.existing) return {};
+      return wall.layers.empty() ? Words{"wall"} : Words{"wall", "reinforcement"};
+    }
     Words operator()(const plan::Steps&) const { return {"steps"}; }
     Words operator()(const plan::Building&) const { return {"building"}; }
-    Words operator()(const plan::KeepOut& out) const { return out.what == "tree" ? Words{"tree"} : Words{}; }
+    Words operator()(const plan::KeepOut& out) const {
+      if (out.pillar) return {"pillar"};
+      return out.what == "tree" ? Words{"tree"} : Words{};
+    }
     Words operator()(const plan::EdgeRun& run) const { return run.what == "kerb" ? Words{"kerb"} : Words{}; }
     Words operator()(const plan::DrainRun& run) const { return {run.what}; }  // pipe, channel, sleeve
     Words operator()(const plan::Level&) const { return {}; }
@@ -113,6 +123,9 @@ void ask_trades(const plan::Job& job, const plan::Site& site, const plan::Ground
   }
   if (std::holds_alternative<plan::Pool>(kind) && !ground.drawn.empty())
     all.of_element(ground, edges::coping(job, site, ground));
+  all.of_element(ground, walls::wall(job, site, ground));
+  all.of_element(ground, walls::steps(job, site, ground));
+  all.of_element(ground, walls::pillar(job, ground));
   if (const auto* run = std::get_if<plan::EdgeRun>(&kind); run && ground.path) {
     all.of_element(ground, run->what == "kerb" ? edges::kerb(job, site, ground) : edges::restraint(job, site, ground));
   }
@@ -133,6 +146,7 @@ Takeoff takeoff(const plan::Job& job, const plan::Site& site) {
   all.of_site(ground::layers(job, site, bodies));
   all.of_site(ground::fabric(job, site, bodies));
   all.of_site(ground::way_out(job, site, bodies));
+  all.of_site(walls::saw_list(job, all.cuts()));
   return all.finish(site.problems);
 }
 

@@ -154,7 +154,7 @@ TEST_P(Terrace, baseStone) {
   for (const takeoff::Line& line : results->takeoff.lines)
     if (line.item == "agg-dense") dense += line.working.amount().value;
   // Two corners of 10 in x 6 in x 4 in at 2349.4 kg/m3 = 2 x 0.003932896 m3 x 2349.4 = 18.48 kg less.
-  EXPECT_NEAR(dense, answer("W", "base_dense_t") * 1000 - 18.48, 0.5);
+  EXPECT_NEAR(dense, answer("W", "base_dense_t") * 1000 - 18.48 + answer("S", "base_dense_m3") * 2349.4, 0.5);
 }
 
 // The answer fills every joint to 1/8 in below the top. In the walk, on sand, the bed rises 3/8 in into the joint
