@@ -5,6 +5,7 @@
 #include <set>
 
 #include "problem/ensure.h"
+#include "takeoff/cutting_patterns.h"
 
 namespace takeoff {
 
@@ -14,6 +15,7 @@ using Steps = std::int64_t;
 
 constexpr std::size_t search_at_most = 60;
 constexpr int search_steps = 2'000'000;
+constexpr std::size_t most_sizes = 80;  // more different ones than that: the linear side is not asked
 
 // A kerf between neighbours is the same as a kerf after each piece in a stock longer by one kerf.
 struct Pieces {
@@ -132,6 +134,57 @@ class Search {
   Steps slack_ = 0;
 };
 
+int bought(const Plan& plan) { return plan.empty() ? 0 : 1 + *std::max_element(plan.begin(), plan.end()); }
+
+// Search from the bound up until there is a plan, or until its steps are used up; `bound` keeps what was proven.
+Plan searched(const Pieces& pieces, Plan plan, int& bound) {
+  int steps = search_steps;
+  while (pieces.size.size() <= search_at_most && bound < bought(plan)) {
+    Search search(pieces, bound, steps);
+    const Search::Answer answer = search.run();
+    if (answer == Search::Answer::unknown) break;
+    if (answer == Search::Answer::found) return search.plan();
+    ++bound;
+  }
+  return plan;
+}
+
+// Each size once, longest first, with how often it is wanted.
+std::vector<Wanted> by_size(const Pieces& pieces) {
+  std::vector<Wanted> wanted;
+  for (const Steps size : pieces.size) {
+    if (wanted.empty() || wanted.back().size != size) wanted.push_back({size, 0});
+    ++wanted.back().count;
+  }
+  return wanted;
+}
+
+// Whole uses of the linear patterns first; what they leave is few enough to be searched, or goes longest first.
+Plan rounded(const Pieces& pieces, const std::vector<Wanted>& wanted, const Patterns& patterns, int target) {
+  Plan plan(pieces.size.size(), -1);
+  std::vector<std::size_t> next;  // of each size, the first piece that has no stock yet
+  std::size_t first = 0;
+  for (const Wanted& one : wanted) {
+    next.push_back(first);
+    first += static_cast<std::size_t>(one.count);
+  }
+  int stock = 0;
+  for (std::size_t p = 0; p < patterns.uses.size(); ++p)
+    for (int times = static_cast<int>(patterns.times[p] + 1e-9); times > 0; --times, ++stock)
+      for (std::size_t i = 0; i < wanted.size(); ++i)
+        for (int n = patterns.uses[p][i]; n > 0; --n) plan[next[i]++] = stock;
+  Pieces rest{{}, {}, pieces.room};
+  for (std::size_t i = 0; i < plan.size(); ++i) {
+    if (plan[i] >= 0) continue;
+    rest.number.push_back(i);
+    rest.size.push_back(pieces.size[i]);
+  }
+  int bound = std::max(0, target - stock);
+  const Plan last = searched(rest, longest_first(rest), bound);
+  for (std::size_t i = 0; i < last.size(); ++i) plan[rest.number[i]] = stock + last[i];
+  return plan;
+}
+
 }  // namespace
 
 StockPlan cutting_stock(const std::vector<units::Length>& demands, units::Length stock, units::Length kerf) {
@@ -140,20 +193,17 @@ StockPlan cutting_stock(const std::vector<units::Length>& demands, units::Length
   StockPlan result;
   if (pieces.size.empty()) return result;
   Plan plan = longest_first(pieces);
-  result.bought = 1 + *std::max_element(plan.begin(), plan.end());
   result.bound = proven_bound(pieces);
-  int steps = search_steps;
-  while (pieces.size.size() <= search_at_most && result.bound < result.bought) {
-    Search search(pieces, result.bound, steps);
-    const Search::Answer answer = search.run();
-    if (answer == Search::Answer::unknown) break;
-    if (answer == Search::Answer::none) {
-      ++result.bound;
-      continue;
+  const std::vector<Wanted> wanted = by_size(pieces);
+  if (result.bound < bought(plan) && wanted.size() <= most_sizes) {
+    if (const std::optional<Patterns> patterns = relaxed(wanted, pieces.room)) {
+      result.bound = std::max(result.bound, patterns->bound);
+      Plan other = rounded(pieces, wanted, *patterns, result.bound);
+      if (bought(other) < bought(plan)) plan = std::move(other);
     }
-    plan = search.plan();
-    result.bought = result.bound;
   }
+  plan = searched(pieces, std::move(plan), result.bound);
+  result.bought = bought(plan);
   result.cuts.resize(static_cast<std::size_t>(result.bought));
   for (std::size_t i = 0; i < plan.size(); ++i)
     result.cuts[static_cast<std::size_t>(plan[i])].push_back(pieces.number[i]);

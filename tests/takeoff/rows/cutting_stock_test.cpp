@@ -128,4 +128,96 @@ TEST(CuttingStock, ThousandsOfPieces) {
   EXPECT_TRUE(plan.exact());
 }
 
+// Published instances. Their numbers are plain lengths; a step of the grid stands for one. Optimum proven by bound and
+// witness, or by trying all.
+struct Published {
+  const char* name;
+  int stock;
+  std::vector<std::pair<int, int>> sizes;  // size, how many
+  int optimum;
+};
+
+StockPlan solved(const Published& one) {
+  std::vector<Length> demands;
+  for (const auto& [size, count] : one.sizes)
+    for (int i = 0; i < count; ++i) demands.push_back(Length::of_steps(size));
+  const StockPlan plan = cutting_stock(demands, Length::of_steps(one.stock), Length());
+  holds(plan, demands, Length::of_steps(one.stock), Length());
+  return plan;
+}
+
+class PublishedStock : public testing::TestWithParam<Published> {};
+
+TEST_P(PublishedStock, optimumIsFoundAndProven) {
+  const StockPlan plan = solved(GetParam());
+  EXPECT_EQ(plan.bought, GetParam().optimum);
+  EXPECT_EQ(plan.bound, GetParam().optimum);
+}
+
+INSTANTIATE_TEST_SUITE_P(
+    Instances, PublishedStock,
+    testing::Values(
+        // A question on a mathematics board: 308 patterns, 73 rolls, 0.401 % left; the witness was checked.
+        Published{"rolls of 5600",
+                  5600,
+                  {{1380, 22},
+                   {1520, 25},
+                   {1560, 12},
+                   {1710, 14},
+                   {1820, 18},
+                   {1880, 18},
+                   {1930, 20},
+                   {2000, 10},
+                   {2050, 12},
+                   {2100, 14},
+                   {2140, 16},
+                   {2150, 18},
+                   {2200, 20}},
+                  73},
+        // Fourer, Gay, Kernighan, the modelling-language textbook, rolls of 110: linear bound 46.25.
+        Published{"rolls of 110", 110, {{20, 48}, {45, 35}, {50, 24}, {55, 10}, {75, 8}}, 47},
+        // A constraint-language benchmark: bound 3.6 by length.
+        Published{"stock of 10", 10, {{7, 2}, {5, 2}, {3, 4}}, 4},
+        // A question on a mathematics board with stock of 2000: linear bound 8.143, by length 8.
+        Published{"stock of 2000", 2000, {{750, 7}, {550, 13}, {255, 10}}, 9},
+        // Bin packing sets of a university collection, capacity 100: bounds by length are 3 and 6, not to be reached.
+        Published{"nine items", 100, {{70, 1}, {60, 1}, {50, 1}, {33, 3}, {11, 1}, {7, 1}, {3, 1}}, 4},
+        Published{"fourteen items",
+                  100,
+                  {{99, 1},
+                   {94, 1},
+                   {79, 1},
+                   {64, 1},
+                   {50, 1},
+                   {46, 1},
+                   {43, 1},
+                   {37, 1},
+                   {32, 1},
+                   {19, 1},
+                   {18, 1},
+                   {7, 1},
+                   {6, 1},
+                   {3, 1}},
+                  7},
+        // From the same collection: 33 items fill seven bins of 524 to the last unit.
+        Published{
+            "thirty-three items",
+            524,
+            {{442, 1}, {252, 7}, {127, 5}, {106, 4}, {85, 1}, {84, 1}, {46, 1}, {37, 2}, {12, 3}, {10, 6}, {9, 2}},
+            7},
+        // The same without the 46: longest first takes eight, the optimum stays seven.
+        Published{"thirty-two items",
+                  524,
+                  {{442, 1}, {252, 7}, {127, 5}, {106, 4}, {85, 1}, {84, 1}, {37, 2}, {12, 3}, {10, 6}, {9, 2}},
+                  7},
+        // The published set N1C1W1, first instance: 25.
+        Published{"fifty items",
+                  100,
+                  {{99, 2}, {96, 2}, {92, 2}, {91, 1}, {88, 1}, {87, 1}, {86, 1}, {85, 1}, {76, 1}, {74, 1}, {72, 1},
+                   {69, 1}, {67, 2}, {62, 1}, {61, 1}, {56, 1}, {52, 1}, {51, 1}, {49, 1}, {46, 1}, {44, 1}, {42, 1},
+                   {40, 2}, {33, 2}, {30, 2}, {29, 1}, {28, 2}, {27, 1}, {25, 1}, {24, 1}, {23, 1}, {22, 1}, {21, 1},
+                   {20, 1}, {17, 1}, {14, 1}, {13, 1}, {11, 1}, {10, 1}, {7, 2},  {3, 1}},
+                  25}),
+    [](const testing::TestParamInfo<Published>& of) { return "number" + std::to_string(of.index); });
+
 }  // namespace
