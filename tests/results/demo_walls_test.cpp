@@ -93,3 +93,12 @@ TEST(DemoSteps, risersUnitsAndBaseAreThoseOfTheAnswers) {
   same("S", "step_units", "step_units", 0);
   same("S", "step_base_m3", "base_dense_m3", 1e-6);
 }
+
+// At deck level the face stands in course 3, so twice 3/4 in behind the line as drawn (the demo's own description): the
+// gap is 1 1/2 in wide, as deep as the joints, 2 3/8 less 1/8 in, along 7.7978 m of A1 and 0.3048 m of A2.
+TEST(DemoWall, theGapInFrontOfItsFaceGrowsWithTheSetback) {
+  const double wide = 1.5 * 0.0254, deep = 2.25 * 0.0254;
+  EXPECT_NEAR(demo::measure(terrace(), "A1", "gap_fill_m3"), 7.7978 * wide * deep, 1e-9);
+  EXPECT_NEAR(demo::measure(terrace(), "A2", "gap_fill_m3"), 0.3048 * wide * deep, 1e-9);
+  EXPECT_FALSE(demo::raised(terrace(), "wall-gap"));
+}

@@ -10,6 +10,7 @@
 #include "takeoff/edges/rows.h"
 #include "takeoff/edges/seal.h"
 #include "takeoff/edges/spikes.h"
+#include "takeoff/walls/face.h"
 #include "units/number.h"
 
 namespace takeoff::edges {
@@ -121,16 +122,41 @@ void add_isolation(const plan::Job& job, const Built& one, const plan::ElementId
   add_task(job, "isolation", Stage::joints, "isolation strip along the building", of, length, share);
 }
 
+// How far the face stands behind the edge of the paving, chain by chain; 0 where that is not known.
+double stands_back(const plan::Job& job, const plan::Site& site, const plan::Along& chain) {
+  const plan::Ground* wall = site.find(chain.stretches.front().other);
+  const auto face = wall ? walls::FaceBack::of(job, *wall) : std::nullopt;
+  if (!face) return 0;
+  double sum = 0;
+  for (std::size_t i = 0; i < chain.path.size(); ++i)
+    sum += chain.path.curve(i).length() *
+           face->along(chain.path.curve(i), job.choices.reach.metres().si() + chain.stretches.front().gap);
+  return sum / (chain.path.length().si() * units::Length::steps_per_metre);
+}
+
+// Area of a gap: the joint of the table, and at a wall's face what the setback of the courses makes of it.
+Working gap_of(const plan::Job& job, const plan::Site& site, const Built& one, const plan::ElementId& of) {
+  std::vector<Working> parts;
+  for (const plan::Along& chain : one.chains) {
+    const plan::ElementId& other = chain.stretches.front().other;
+    const Working joint = term("gap", one.row->joint->metres().si(), units::metre, one.row->id);
+    const double back = one.meets == plan::Meets::wall_face ? stands_back(job, site, chain) : 0;
+    parts.push_back(Working::product(
+        {term("along " + (other.empty() ? plan::word(one.meets) : other), chain.path.length().si(), units::metre, of),
+         back > 0 ? Working::greatest({joint, term("face at paving level behind the line", back, units::metre, other)})
+                  : joint}));
+  }
+  return Working::sum(std::move(parts));
+}
+
 // A gap with a filler of its own: as deep as the area's joints.
-void add_gap(const plan::Job& job, const plan::PavedArea& area, const catalogue::Item& filler, const Built& one,
-             const plan::ElementId& of, Share& share) {
+void add_gap(const plan::Job& job, const plan::Site& site, const plan::PavedArea& area, const catalogue::Item& filler,
+             const Built& one, const plan::ElementId& of, Share& share) {
   const auto density = filler.number("loose_density_kg_m3");
   const catalogue::Item* unit = nullptr;
   if (area.laying && !area.laying->units.empty()) unit = job.catalogue->item(area.laying->units.begin()->second);
   if (!density || !unit || !unit->height || !one.row->joint) return;
-  const Working volume =
-      Working::product({length_working(one, of), term("gap", one.row->joint->metres().si(), units::metre, one.row->id),
-                        fill_depth(job, area, *unit)});
+  const Working volume = Working::product({gap_of(job, site, one, of), fill_depth(job, area, *unit)});
   share.measures.put("gap_fill_m3", volume.amount().value);
   share.lines.push_back(
       {Stage::joints,
@@ -217,29 +243,30 @@ void add_edge(const plan::Job& job, const Built& one, const plan::ElementId& of,
     add_edging_units(job, one, *item, of, share);
 }
 
-void add_filler_strip(const plan::Job& job, const plan::PavedArea& area, const Built& one, const plan::ElementId& of,
-                      Share& share) {
+void add_filler_strip(const plan::Job& job, const plan::Site& site, const plan::PavedArea& area, const Built& one,
+                      const plan::ElementId& of, Share& share) {
   const std::string& id = one.row->filler;
   if (id.empty() || id == "area") return;
   const catalogue::Item* filler = wanted(job, id, one.row->name.en, of, share);
   if (!filler) return;
-  if (filler->kind != "fabric") return add_gap(job, area, *filler, one, of, share);
+  if (filler->kind != "fabric") return add_gap(job, site, area, *filler, one, of, share);
   share.measures.put("fabric_strip_m", length_of(one));
   share.facts.push_back("fabric");
   share.lines.push_back(
       {Stage::base, filler->id, "fabric upright between the bases", {of}, length_working(one, of), {}, false});
 }
 
-void add_row(const plan::Job& job, const plan::PavedArea& area, const Built& one, const plan::ElementId& of,
-             Share& share) {
+void add_row(const plan::Job& job, const plan::Site& site, const plan::PavedArea& area, const Built& one,
+             const plan::ElementId& of, Share& share) {
   if (one.meets == plan::Meets::building) add_isolation(job, one, of, share);
   if (sealed(job, area, *one.row)) {
     share.add(sealed_joint(job, *one.row, one.chains, of));
   } else {
-    add_filler_strip(job, area, one, of, share);
+    add_filler_strip(job, site, area, one, of, share);
   }
   add_edge(job, one, of, share);
-  if (one.meets == plan::Meets::wall_face && one.row->joint) {
+  const auto not_worked_out = [&](const plan::Along& chain) { return stands_back(job, site, chain) <= 0; };
+  if (one.meets == plan::Meets::wall_face && one.row->joint && std::ranges::any_of(one.chains, not_worked_out)) {
     share.problems.push_back(
         notice("wall-gap",
                "the gap of " + shown(job, one.row->joint->metres().si()) +
@@ -273,7 +300,7 @@ void put_meets(const plan::Ground& ground, Share& share) {
 
 }  // namespace
 
-Share joints(const plan::Job& job, const plan::Site&, const paving::LaidArea& laid) {
+Share joints(const plan::Job& job, const plan::Site& site, const paving::LaidArea& laid) {
   const plan::Ground& ground = *laid.ground;
   const auto* area = std::get_if<plan::PavedArea>(&ground.element->kind);
   if (!area) return {};
@@ -283,7 +310,7 @@ Share joints(const plan::Job& job, const plan::Site&, const paving::LaidArea& la
   put_meets(ground, share);
   if (area->build_up.empty() && !area->laying) return share;  // nothing is chosen yet, so nothing is built
   const std::vector<Built> rows = built(job, ground);
-  for (const Built& one : rows) add_row(job, *area, one, id, share);
+  for (const Built& one : rows) add_row(job, site, *area, one, id, share);
   share.add(joint_fill(job, laid, gap_area(job, laid, rows)));
   add_totals(share);
   return share;
