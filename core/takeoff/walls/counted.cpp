@@ -166,7 +166,7 @@ void add_cuts(const Work& w, const std::vector<Sawn>& sawn) {
     cut.of = w.of;
     cut.item = one.unit->item->id;
     cut.what = course(one.run->course) + (one.laid->angle > 0 ? ", corner piece" : ", end piece");
-    cut.where = between(w.job, one.run->from, one.run->to);
+    cut.where = at(w.job, one.at_start ? one.run->from : one.run->to);
     cut.kept = one.laid->length;
     cut.angle = one.laid->angle;
     cut.length = one.unit->depth / std::cos(one.laid->angle);

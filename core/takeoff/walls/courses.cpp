@@ -96,7 +96,8 @@ void fill(Bay& bay, const Blocks& blocks, const LayRules& rules) {
 
 bool alike(const Bay& empty, const Bay& laid) {
   return empty.legs == laid.legs && empty.before == laid.before && empty.columns == laid.columns &&
-         empty.left == laid.left && empty.right == laid.right;
+         empty.left == laid.left && empty.right == laid.right && empty.first_at_start == laid.first_at_start &&
+         empty.first_at_finish == laid.first_at_finish;
 }
 
 std::shared_ptr<const Bay> known(const Bay& bay, const Courses* before) {
@@ -117,7 +118,9 @@ struct Teller {
   std::string shown(double metres) const {
     return units::show_length(units::Length::nearest(units::Metres(metres)), rules.system);
   }
-  std::string between(double from, double to) const { return shown(from) + " to " + shown(to) + " along the wall"; }
+  std::string between(double from, double to) const {
+    return shown(from) + " to " + shown(to) + " from the wall's start";
+  }
   void say(problem::Severity severity, const char* code, std::string text, std::string mend) const {
     problems.push_back({severity, code, std::move(text), std::move(mend), {}});
   }
@@ -180,7 +183,8 @@ void tell_corners(const Teller& t) {
     with.corner = t.blocks.block;
     if (meeting(leg.corner, with, t.rules) != Meeting::square_out) continue;
     t.say(problem::Severity::notice, "corner-unit",
-          "the square corner at " + t.shown(leg.to) + " along the wall has no corner unit, so both its pieces are cut",
+          "the square corner at " + t.shown(leg.to) +
+              " from the wall's start has no corner unit, so both its pieces are cut",
           "choose a corner unit");
     return;
   }
@@ -202,7 +206,7 @@ void tell_joined(const Teller& t) {
     if (a.corner != 0 || (a.radius != 0) == (b.radius != 0)) continue;
     t.say(problem::Severity::notice, "wall-bond",
           "the blocks for curves have another face length than the others, so at " + t.shown(b.from) +
-              " along the wall a joint runs through all courses",
+              " from the wall's start a joint runs through all courses",
           "choose blocks of one face length, or have them cut to a bond there");
     return;
   }
@@ -214,7 +218,7 @@ void tell_bond(const Teller& t, const std::vector<std::shared_ptr<const Bay>>& b
   for (const auto& bay : bays) {
     const double wanted = t.rules.least_overlap * unit_of(*bay, t.blocks).length;
     for (const Run& run : bay->runs) {
-      if (run.least_overlap > wanted - dust) continue;
+      if (run.least_overlap > wanted - thin) continue;
       ++runs;
       if (!worst || run.least_overlap < worst->least_overlap) worst = &run;
     }

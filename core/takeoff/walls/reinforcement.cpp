@@ -160,7 +160,7 @@ bool Maker::on_courses(std::size_t k) {
   if (!missing.empty())
     share.problems.push_back(
         flag("layer-course",
-             named(k) + " has no such course to lie on from " + missing + " along the wall and is left out there",
+             named(k) + " has no such course to lie on from " + missing + " of the wall's start and is left out there",
              "shorten the layer to where its course stands, or " + engineer, id()));
   return true;
 }

@@ -112,7 +112,7 @@ TEST(Checks, DryStackOfFive) {
   EXPECT_TRUE(find(share, "overturning")->passes());
   EXPECT_TRUE(find(share, "eccentricity, share of the base")->passes());
   EXPECT_EQ(failures(share).size(), 1U);
-  EXPECT_EQ(find(share, "sliding")->where, "0\" to 10' 0\" along the wall");
+  EXPECT_EQ(find(share, "sliding")->where, "0\" to 10' 0\" from the wall's start");
 }
 
 // The same 2 ft in the ground: 2 x 120 x 18.40 = 4416 psf more.
@@ -130,12 +130,13 @@ TEST(Checks, AFailureSaysByHowMuch) {
   const auto share = checked(stacked(), dry_wall(loads(30, 30, 120, 0)), standing({ten_feet_of_six}));
   const auto failed = failures(share);
   ASSERT_EQ(failed.size(), 4U);
-  EXPECT_EQ(failed[0], "preliminary: sliding 1.29 where 1.50 is wanted, short by 0.21, 0\" to 10' 0\" along the wall");
+  EXPECT_EQ(failed[0],
+            "preliminary: sliding 1.29 where 1.50 is wanted, short by 0.21, 0\" to 10' 0\" from the wall's start");
   EXPECT_EQ(failed[1],
-            "preliminary: overturning 1.18 where 1.50 is wanted, short by 0.32, 0\" to 10' 0\" along the wall");
+            "preliminary: overturning 1.18 where 1.50 is wanted, short by 0.32, 0\" to 10' 0\" from the wall's start");
   EXPECT_EQ(failed[2],
             "preliminary: eccentricity, share of the base 0.39 where at most 0.25 is wanted, over by 0.14, 0\" to 10' "
-            "0\" along the wall");
+            "0\" from the wall's start");
   const auto* said_so = said(share, "check-failed");
   EXPECT_EQ(said_so->severity, Severity::flag);
   EXPECT_NE(said_so->mend.find("licensed engineer and local code"), std::string::npos);
@@ -148,7 +149,7 @@ TEST(Checks, TheWorstColumnGovernsAndIsNamed) {
   const auto share = checked(stacked(), dry_wall(loads(30, 30, 120, 0)), profile);
   EXPECT_EQ(share.checks.size(), 4U);
   EXPECT_NEAR(value(share, "sliding"), 1.543, 1e-3);
-  for (const takeoff::Check& check : share.checks) EXPECT_EQ(check.where, "5' 0\" to 8' 0\" along the wall");
+  for (const takeoff::Check& check : share.checks) EXPECT_EQ(check.where, "5' 0\" to 8' 0\" from the wall's start");
 }
 
 // Every number leads back to the entry it came from.
@@ -264,9 +265,9 @@ TEST(Checks, WhereLayersEndTheWallStandsByItself) {
   wall.layers[0].to = inches(90);
   const auto share = checked(stacked(), wall, standing({ten_feet_of_five}));
   ASSERT_NE(find(share, "sliding"), nullptr);
-  EXPECT_EQ(find(share, "sliding")->where, "0\" to 2' 6\" along the wall");
+  EXPECT_EQ(find(share, "sliding")->where, "0\" to 2' 6\" from the wall's start");
   ASSERT_NE(find(share, "sliding of the reinforced mass"), nullptr);
-  EXPECT_EQ(find(share, "sliding of the reinforced mass")->where, "2' 6\" to 7' 6\" along the wall");
+  EXPECT_EQ(find(share, "sliding of the reinforced mass")->where, "2' 6\" to 7' 6\" from the wall's start");
 }
 
 // The workings are combined term by term; what the plain functions make of the same numbers must be the same.
