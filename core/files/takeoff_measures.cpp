@@ -1,10 +1,13 @@
 #include "files/takeoff_measures.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
+#include "units/length.h"
 #include "units/number.h"
 #include "units/quantity.h"
+#include "units/read_length.h"
 
 namespace files {
 
@@ -36,6 +39,18 @@ constexpr std::array shown_units{
     Shown{"m", metric, "m", 1, 1, 2},
     Shown{"m", metric, "mm", 1000, 0, 1},
 };
+
+// Stone, earth and mortar too little for a cubic yard are reckoned in cubic feet; only what comes in tubes and bottles
+// is reckoned in fluid ounces, and that is ordered, not measured.
+constexpr Shown cubic_feet{"m3", us, "cu ft", 1 / units::cubic_metres_per_cubic_foot, 0, 2};
+
+// What is held against a rule or a spirit level on site is read as it is typed: 8 3/8", not 0.7 ft.
+bool read_off_a_rule(std::string_view name) {
+  static constexpr std::string_view starts[] = {"height",  "buried",       "riser",     "tread",        "stride",
+                                                "cap_top", "cap_overhang", "steps_run", "pillar_height"};
+  return name.ends_with("_m") &&
+         std::ranges::any_of(starts, [name](std::string_view start) { return name.starts_with(start); });
+}
 
 // Nothing where the unit stays as it is. What is nothing at all is nothing of the large unit.
 const Shown* shown(std::string_view unit, double value, units::System system) {
@@ -74,10 +89,13 @@ std::string measure_in_words(std::string_view name, double value, units::System 
   std::string_view base = name.substr(0, colon);
   const std::size_t last = base.rfind('_');
   const Shown* how = last == std::string_view::npos ? nullptr : shown(base.substr(last + 1), value, system);
+  if (how && how->unit == "fl oz") how = &cubic_feet;
   if (how) base = base.substr(0, last);
   std::string words(base);
   for (char& letter : words)
     if (letter == '_') letter = ' ';
+  if (system == us && read_off_a_rule(name.substr(0, colon)))
+    return words + of + " " + units::show_length(units::Length::nearest(units::Metres(value)), system);
   return words + of + " " + (how ? in_unit(value, *how) : number(value, 2));
 }
 

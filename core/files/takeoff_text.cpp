@@ -3,6 +3,7 @@
 #include <map>
 
 #include "files/files.h"
+#include "files/said_together.h"
 #include "files/sheet_text.h"
 #include "files/takeoff_measures.h"
 #include "files/walls_text.h"
@@ -83,12 +84,12 @@ std::string standing(const Sheet& sheet) {
 }
 
 // The sheet shows what an element is measured as; what is measured item by item (a name with a colon) or only to make a
-// line stands in the lines, and in the other forms of the takeoff.
+// line stands in the lines, and in the other forms of the takeoff. What there is none of is left out too.
 bool on_the_sheet(std::string_view name) {
   static constexpr std::string_view in_lines[] = {
-      "bought_",    "waste_share",   "units_by_area",   "joint_fill", "joint_share", "sealant",
-      "rod",        "gap_fill",      "fabric_strip",    "isolation",  "weep_",       "footing",
-      "collar_bar", "coping_length", "coping_units_by", "notched_",   "water_area",  "water_edge"};
+      "bought_",         "waste_share",  "units_by_area", "joint_fill", "joint_share", "sealant",    "rod",
+      "gap_fill",        "fabric_strip", "isolation",     "weep_",      "footing",     "collar_bar", "coping_length",
+      "coping_units_by", "notched_",     "water_area",    "water_edge", "face_length"};
   return name.find(':') == std::string_view::npos &&
          std::ranges::none_of(in_lines, [name](std::string_view start) { return name.starts_with(start); });
 }
@@ -98,7 +99,8 @@ std::string measures_of(const Sheet& sheet, const plan::ElementId& id) {
   for (const takeoff::Measures& own : sheet.results.takeoff.measures) {
     if (own.element != id) continue;
     for (const auto& [name, value] : own.values)
-      if (on_the_sheet(name)) text += (text.empty() ? "" : "; ") + measure_in_words(name, value, sheet.system);
+      if (value != 0 && on_the_sheet(name))
+        text += (text.empty() ? "" : "; ") + measure_in_words(name, value, sheet.system);
   }
   return text;
 }
@@ -115,6 +117,7 @@ std::string elements(const Sheet& sheet) {
     std::string title = element->id + "  " + plan::kind_name(element->kind);
     if (!element->name.empty()) title += ", " + element->name;
     text += wrapped(title, "", 2) + wrapped(measures, "    ", 4);
+    if (const std::string start = start_of(*element); !start.empty()) text += wrapped(start, "    ", 4);
   }
   std::string kept;
   for (const auto& [kind, number] : only_kept) kept += (kept.empty() ? "" : ", ") + counted(number, kind);
@@ -212,9 +215,8 @@ std::string watch(const Sheet& sheet) {
 }
 
 std::string problems(const Sheet& sheet) {
-  const std::vector<problem::Problem> all = sheet.results.problems();
-  std::string text = section(counts_of(all));
-  for (const problem::Problem& said : all)
+  std::string text = section(counts_of(sheet.results.problems()));
+  for (const problem::Problem& said : said_together(sheet.results.problems()))
     text += wrapped(problem::sentence(said), at_left(problem::word(said.severity), 9), 9);
   return text;
 }

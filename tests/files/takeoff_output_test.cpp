@@ -7,8 +7,11 @@
 #include "files/csv.h"
 #include "files/files.h"
 #include "files/json_read.h"
+#include "files/said_together.h"
 #include "files/sheet_text.h"
 #include "files/takeoff_measures.h"
+#include "files/walls_text.h"
+#include "files/working_text.h"
 
 namespace {
 
@@ -133,9 +136,90 @@ TEST(TakeoffJson, ChecksAndCuts) {
   EXPECT_EQ(cut.find("count")->text, "2");
   EXPECT_EQ(cut.find("length_m")->text, "0.3048");
   const std::string text = files::takeoff_text(results);
-  EXPECT_NE(text.find("RW: sliding 1.50, at least 1.50 wanted: passes; 0 to 12 ft along the wall"), std::string::npos);
+  EXPECT_NE(text.find("RW, 0 to 12 ft along the wall\n  sliding "), std::string::npos) << text;
+  EXPECT_NE(text.find("1.50   at least 1.50           passes"), std::string::npos) << text;
   EXPECT_NE(text.find("a licensed engineer"), std::string::npos);
-  EXPECT_NE(text.find("course 3, end piece of block, left part"), std::string::npos) << text;
+  EXPECT_NE(text.find("end piece, left part kept, out of an offcut: course 3 at 12 ft"), std::string::npos) << text;
+}
+
+// Equal cuts of one item in one row with all their places, square ones before those at an angle.
+TEST(TakeoffText, EqualCutsStandInOneRow) {
+  results::Results results = results_of(true);
+  const auto cut = [&](const char* what, const char* where, int count, double kept, double angle) {
+    results.takeoff.cuts.push_back({"RW", "block", what, where, count, kept, angle, 0.3048, 0.2032, "left", false});
+  };
+  cut("course 1, corner piece", "at 12' 0\"", 1, 0.2, 0.7853981633974483);
+  cut("course 1, end piece", "at 0\"", 1, 0.1016, 0);
+  cut("course 2, end piece", "at 0\"", 1, 0.2032, 0);
+  cut("course 3, end piece", "at 0\"", 1, 0.1016, 0);
+  const std::string text = files::takeoff_text(results);
+  // 4 cuts of 1 ft.
+  EXPECT_NE(text.find("4 cuts through 8\", 4 ft in all"), std::string::npos) << text;
+  const auto two = text.find("end piece, left part kept: course 1 at 0\"; course 3 at 0\"");
+  const auto long_one = text.find("end piece, left part kept: course 2 at 0\"");
+  const auto corner = text.find("45  ");
+  ASSERT_NE(two, std::string::npos) << text;
+  EXPECT_LT(long_one, two);
+  EXPECT_LT(two, text.find("corner piece, left part kept"));
+  EXPECT_NE(corner, std::string::npos) << text;
+}
+
+TEST(TakeoffText, WhatIsNothingIsLeftOut) {
+  results::Results results = results_of(true);
+  results.takeoff.measures[0].values.emplace_back("units_half", 0);
+  EXPECT_EQ(files::takeoff_text(results).find("units half"), std::string::npos);
+  EXPECT_NE(files::takeoff_json(results).find("units_half"), std::string::npos);
+}
+
+TEST(TakeoffText, AWallSaysWhereItsPlacesAreMeasuredFrom) {
+  plan::Element wall;
+  plan::Wall what;
+  // Northward with the ground behind to the east: who stands west of it and looks east has its south end on the right.
+  what.behind = geometry::Side::right;
+  wall.kind = what;
+  EXPECT_EQ(files::start_of(wall), "places along it are measured from its start, the right end as you face it");
+  what.behind = geometry::Side::left;
+  wall.kind = what;
+  EXPECT_EQ(files::start_of(wall), "places along it are measured from its start, the left end as you face it");
+  what.existing = true;
+  wall.kind = what;
+  EXPECT_EQ(files::start_of(wall), "");
+}
+
+TEST(WorkingLines, NamedPartsStandOnLinesOfTheirOwnAndOnce) {
+  using takeoff::Working;
+  const Working weight =
+      Working::product({term("courses", 4, units::piece), term("weight of a course", 50, units::newton_per_metre)})
+          .named("weight of the wall");
+  const Working thrust =
+      Working::product({term("half", 0.5, units::piece), term("push", 160, units::newton_per_metre)}).named("thrust");
+  files::WorkingLines lines(units::System::metric);
+  EXPECT_EQ(lines.tell(Working::quotient(weight, thrust), "sliding"),
+            (std::vector<std::string>{"weight of the wall = courses 4 x weight of a course 50 N/m = 200 N/m",
+                                      "thrust = half 0.5 x push 160 N/m = 80 N/m",
+                                      "sliding = weight of the wall 200 N/m / thrust 80 N/m = 2.5"}));
+  const Working less = Working::difference(weight, thrust);
+  EXPECT_EQ(
+      lines.tell(Working::quotient(Working::least({less, weight}), term("2", 2, units::piece)), "left"),
+      (std::vector<std::string>{
+          "left = least((weight of the wall 200 N/m - thrust 80 N/m), weight of the wall 200 N/m) / 2 = 60 N/m"}));
+  EXPECT_EQ(lines.tell(term("length", 3, units::metre), "x"), (std::vector<std::string>{"length 3 m"}));
+  EXPECT_EQ(lines.tell(Working::up(term("run on course 4", 2.5, units::piece)), "caps"),
+            (std::vector<std::string>{"caps = up(run on course 4: 2.5) = 3"}));
+}
+
+TEST(SaidTogether, OneRowForWhatSaysTheSame) {
+  const auto said = [](const char* code, const char* text, const char* element) {
+    return problem::Problem{problem::Severity::flag, code, text, "lift by two", {element, "", 0, 0, {}}};
+  };
+  problem::Problem placed = said("heavy", "a", "P1");
+  placed.place.at = problem::Xy{1, 2};
+  const auto rows = files::said_together({said("heavy", "a", "P1"), said("heavy", "b", "P1"), said("other", "a", "P1"),
+                                          said("heavy", "a", "P2"), said("heavy", "b", "P2"), placed});
+  ASSERT_EQ(rows.size(), 3U);
+  EXPECT_EQ(problem::sentence(rows[0]), "P1, P2: a; b; lift by two");
+  EXPECT_EQ(problem::sentence(rows[1]), "P1: a; lift by two");
+  EXPECT_EQ(rows[2], placed);
 }
 
 TEST(TakeoffJson, NumbersAndMoney) {
@@ -288,6 +372,10 @@ TEST(TakeoffMeasures, InTheUnitsOfTheJob) {
   EXPECT_EQ(files::quantity_in_words(12.5, "kg", System::metric), "12.5 kg");
   EXPECT_EQ(files::quantity_in_words(60, "kg", System::metric), "0.06 t");
   EXPECT_EQ(files::measure_in_words("cut_length_m", 0.325, System::metric), "cut length 325 mm");
+  // 0.7 ft is 8.4 in, to the sixteenth 8 3/8; a cubic foot of stone is not 957.5 fl oz.
+  EXPECT_EQ(files::measure_in_words("buried_m", 0.21336, System::us), "buried 8 3/8\"");
+  EXPECT_EQ(files::measure_in_words("buried_m", 0.21336, System::metric), "buried 213.4 mm");
+  EXPECT_EQ(files::measure_in_words("wedges_m3", 0.028316846592, System::us), "wedges 1 cu ft");
 }
 
 }  // namespace
