@@ -201,12 +201,21 @@ std::string number_in_words(Amount amount, units::System system) {
   return digits + (unit.empty() ? "" : " " + unit);
 }
 
+// A name that ends in a figure is kept from running into the number: "course 4: 1.5 m". A name that is the number is
+// said once.
+std::string with_name(const std::string& name, const std::string& number) {
+  if (name.empty() || name == number) return number;
+  const char end = name.back();
+  const bool figure = (end >= '0' && end <= '9') || end == '"' || end == '\'';
+  return name + (figure ? ": " : " ") + number;
+}
+
 }  // namespace
 
 std::string Working::words(Telling& telling, bool inside) const {
   const auto number = [&] { return number_in_words(amount_, telling.system); };
-  if (how_ == How::term) return (name_.empty() ? "" : name_ + " ") + number();
-  if (inside && !name_.empty() && telling.knows(*this)) return name_ + " " + number();
+  if (how_ == How::term) return with_name(name_, number());
+  if (inside && !name_.empty() && telling.knows(*this)) return with_name(name_, number());
   const auto joined = [&](const char* between) {
     std::string text;
     for (std::size_t i = 0; i < parts().size(); ++i) text += (i ? between : "") + parts()[i].words(telling, true);
