@@ -74,11 +74,16 @@ void add_weight(const plan::Job& job, const catalogue::Item& item, std::int64_t 
   const double pounds = found != job.catalogue->limits.end() ? found->second.greatest.value_or(51) : 51;
   if (!item.mass_kg || *item.mass_kg <= pounds * units::kilograms_per_pound || count <= 0) return;
   share.facts.push_back("heavy-unit");
+  const bool us = job.heading.units == units::System::us;
+  const auto weight = [us](double kilograms) {
+    return us ? units::show_number(kilograms / units::kilograms_per_pound, 0) + " lb"
+              : units::show_number(kilograms, 1) + " kg";
+  };
   share.problems.push_back(flag("heavy-unit",
                                 std::to_string(count) + (count == 1 ? " piece of " : " pieces of ") + item.id +
-                                    " weigh " + units::show_number(*item.mass_kg, 1) + " kg (" +
-                                    units::show_number(*item.mass_kg / units::kilograms_per_pound, 0) +
-                                    " lb) each, over " + units::show_number(pounds, 0) + " lb for one person",
+                                    (count == 1 ? " weighs " : " weigh ") + weight(*item.mass_kg) +
+                                    (count == 1 ? "" : " each") + ", over the " +
+                                    weight(pounds * units::kilograms_per_pound) + " for one person",
                                 "lift by two or by machine: the crew lead decides", element));
 }
 
