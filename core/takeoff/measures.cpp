@@ -10,18 +10,21 @@ namespace {
 // What no trade works out yet, of kinds that have none and of those that have one: it is said, and no total is final on
 // it.
 struct StillToCome {
+  static constexpr const char* own_base = "the digging for its base, and hauling that earth away";
   std::string operator()(const plan::PavedArea&) const { return {}; }
   std::string operator()(const plan::Pool&) const { return {}; }
   std::string operator()(const plan::Building&) const { return {}; }
-  std::string operator()(const plan::KeepOut& out) const { return out.pillar ? "the digging for its base" : ""; }
+  std::string operator()(const plan::KeepOut& out) const { return out.pillar ? own_base : ""; }
   std::string operator()(const plan::EdgeRun&) const { return {}; }
   std::string operator()(const plan::Note&) const { return {}; }
   std::string operator()(const plan::Dimension&) const { return {}; }
   std::string operator()(const plan::SitePlan&) const { return {}; }
   std::string operator()(const plan::Wall& wall) const {
-    return wall.existing ? "" : "the digging for its base and of the bank behind it";
+    if (wall.existing) return {};
+    return wall.free_standing ? own_base
+                              : "the digging for its base and of the bank behind it, and hauling that earth away";
   }
-  std::string operator()(const plan::Steps&) const { return "the digging for its base"; }
+  std::string operator()(const plan::Steps&) const { return own_base; }
   std::string operator()(const plan::DrainRun&) const { return "its pipe, levels and outlets"; }
   std::string operator()(const plan::Level&) const { return {}; }  // said once for all of them
   std::string operator()(const plan::Feature&) const { return "what it takes to set it"; }
