@@ -86,7 +86,10 @@ std::vector<std::string> facts_of(const plan::Kind& kind) {
     Words operator()(const plan::Pool&) const { return {"pool"}; }
     Words operator()(const plan::Wall& wall) const {
       if (wall.existing) return {};
-      return wall.layers.empty() ? Words{"wall"} : Words{"wall", "reinforcement"};
+      Words words{"wall"};
+      if (!wall.free_standing) words.push_back("retaining");
+      if (!wall.layers.empty()) words.push_back("reinforcement");
+      return words;
     }
     Words operator()(const plan::Steps&) const { return {"steps"}; }
     Words operator()(const plan::Building&) const { return {"building"}; }
@@ -108,6 +111,15 @@ std::vector<std::string> facts_of(const plan::Kind& kind) {
   return std::visit(Facts{}, kind);
 }
 
+// Those of the walls that are still there are kept for the next time, the others dropped.
+void ask_for_wall(const plan::Job& job, const plan::Site& site, const plan::Ground& ground, const Memory& before,
+                  Memory& now, Gatherer& all) {
+  const auto known = before.courses.find(ground.element->id);
+  std::shared_ptr<const walls::Courses> laid = known == before.courses.end() ? nullptr : known->second;
+  all.of_element(ground, walls::wall(job, site, ground, laid));
+  if (laid) now.courses[ground.element->id] = std::move(laid);
+}
+
 void ask_trades(const plan::Job& job, const plan::Site& site, const plan::Ground& ground, Gatherer& all) {
   const plan::Kind& kind = ground.element->kind;
   Share own = measures(ground);
@@ -123,7 +135,6 @@ void ask_trades(const plan::Job& job, const plan::Site& site, const plan::Ground
   }
   if (std::holds_alternative<plan::Pool>(kind) && !ground.drawn.empty())
     all.of_element(ground, edges::coping(job, site, ground));
-  all.of_element(ground, walls::wall(job, site, ground));
   all.of_element(ground, walls::steps(job, site, ground));
   all.of_element(ground, walls::pillar(job, ground));
   if (const auto* run = std::get_if<plan::EdgeRun>(&kind); run && ground.path) {
@@ -134,8 +145,18 @@ void ask_trades(const plan::Job& job, const plan::Site& site, const plan::Ground
 }  // namespace
 
 Takeoff takeoff(const plan::Job& job, const plan::Site& site) {
+  Memory none;
+  return takeoff(job, site, none);
+}
+
+Takeoff takeoff(const plan::Job& job, const plan::Site& site, Memory& memory) {
   Gatherer all(job);
-  for (const auto& ground : site.grounds) ask_trades(job, site, *ground, all);
+  Memory now;
+  for (const auto& ground : site.grounds) {
+    ask_trades(job, site, *ground, all);
+    if (std::holds_alternative<plan::Wall>(ground->element->kind)) ask_for_wall(job, site, *ground, memory, now, all);
+  }
+  memory = std::move(now);
   Share whole;
   whole.problems = wrong_choices(job);
   say_levels(site, whole.problems);

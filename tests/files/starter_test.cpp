@@ -353,7 +353,7 @@ TEST(Starter, HoldPointsOfEveryStageAndOnlyKnownRules) {
       "dense-base", "wall",       "pipe",           "sleeve",      "bonding",      "slab",         "sealed-joint",
       "polymer",    "laid-units", "bedding",        "removal",     "sand-bedding", "open-bedding", "overlay",
       "trench",     "deep-dig",   "firm-formation", "infiltrates", "tree",         "cuts",         "heavy-unit",
-      "steps",      "pillar",     "reinforcement"};
+      "steps",      "pillar",     "reinforcement",  "retaining",   "kerb"};
   std::set<std::string> stages, rules;
   for (const auto& point : starter().hold_points) stages.insert(point.stage), rules.insert(point.applies);
   for (const auto& caution : starter().cautions) rules.insert(caution.applies);
