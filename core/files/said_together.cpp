@@ -36,9 +36,13 @@ std::vector<Problem> said_together(const std::vector<Problem>& all) {
   const std::vector<Problem> by_element = joined(
       all, [](const Problem& a, const Problem& b) { return of_one_kind(a, b) && a.place.element == b.place.element; },
       [](Problem& row, const Problem& said) { row.text += "; " + said.text; });
-  return joined(
+  std::vector<Problem> rows = joined(
       by_element, [](const Problem& a, const Problem& b) { return of_one_kind(a, b) && a.text == b.text; },
       [](Problem& row, const Problem& said) { row.place.element += ", " + said.place.element; });
+  // What is counted is counted of each.
+  for (Problem& row : rows)
+    if (row.place.element.find(", ") != std::string::npos) row.place.element += ", each";
+  return rows;
 }
 
 }  // namespace files

@@ -7,6 +7,7 @@
 #include "files/sheet_text.h"
 #include "files/takeoff_measures.h"
 #include "files/walls_text.h"
+#include "files/working_text.h"
 #include "units/number.h"
 
 namespace files {
@@ -139,6 +140,19 @@ std::string short_number(double value) {
   return text;
 }
 
+// In one sentence while an eye can hold it, and longer ones part by part.
+std::string working_in_words(const Sheet& sheet, const std::string& of, const takeoff::Working& working,
+                             std::size_t indent) {
+  constexpr std::size_t longest = 450;  // five lines of the sheet
+  const std::string before(indent, ' ');
+  const std::string sentence = of + working.sentence(sheet.system);
+  if (columns_of(sentence) <= longest) return wrapped(sentence, before, indent);
+  std::string text = of.empty() ? "" : wrapped(of, before, indent);
+  for (const std::string& line : WorkingLines(sheet.system).tell(working, "in all"))
+    text += wrapped(line, before + (of.empty() ? "" : "  "), indent + 4);
+  return text;
+}
+
 std::string order_line(const Sheet& sheet, const OrderLine& line) {
   const std::string net = line.work ? "" : quantity_in_words(line.quantity, line.unit, sheet.system);
   const std::string amount = line.by_others ? "by others" : sheet.money(line.amount, "no price");
@@ -152,7 +166,7 @@ std::string order_line(const Sheet& sheet, const OrderLine& line) {
   if (columns_of(line.description) > 42) text += wrapped(line.description, before, indent);
   if (!line.sentence.empty()) text += wrapped(line.sentence, before, indent);
   const std::string of = line.of.empty() ? "" : "for " + joined(line.of) + ": ";
-  return text + wrapped(of + line.working.sentence(sheet.system), before, indent);
+  return text + working_in_words(sheet, of, line.working, indent);
 }
 
 std::string stage_orders(const Sheet& sheet, takeoff::Stage stage, const estimate::StageTotal& total) {

@@ -217,7 +217,7 @@ TEST(SaidTogether, OneRowForWhatSaysTheSame) {
   const auto rows = files::said_together({said("heavy", "a", "P1"), said("heavy", "b", "P1"), said("other", "a", "P1"),
                                           said("heavy", "a", "P2"), said("heavy", "b", "P2"), placed});
   ASSERT_EQ(rows.size(), 3U);
-  EXPECT_EQ(problem::sentence(rows[0]), "P1, P2: a; b; lift by two");
+  EXPECT_EQ(problem::sentence(rows[0]), "P1, P2, each: a; b; lift by two");
   EXPECT_EQ(problem::sentence(rows[1]), "P1: a; lift by two");
   EXPECT_EQ(rows[2], placed);
 }
