@@ -39,11 +39,13 @@ struct Teller {
   }
 
   // A part inside another: its number under its name where it has one, and otherwise how it is made.
-  std::string inside(const Node& node) {
+  // `argument`: of a function, whose own brackets are enough.
+  std::string inside(const Node& node, bool argument) {
     if (node.parts.empty()) return named(node);
     if (node.name.empty()) {
       const std::string how = made_of(node.parts);
-      return node.parts.size() == 1 || is_function(node.parts.front().sign) ? how : "(" + how + ")";
+      const bool bare = argument || node.parts.size() == 1 || is_function(node.parts.front().sign);
+      return bare ? how : "(" + how + ")";
     }
     lines.push_back(node.name + " = " + made_of(node.parts) + " = " + number(node));
     return named(node);
@@ -55,7 +57,7 @@ struct Teller {
     std::string text;
     for (const Node& part : parts) {
       if (!text.empty()) text += function ? ", " : " " + part.sign + " ";
-      text += inside(part);
+      text += inside(part, function);
     }
     if (sign == "up") return "up(" + text + ")";
     if (sign == "max") return "greatest(" + text + ")";

@@ -165,11 +165,17 @@ struct InUs {
   units::Unit unit;
   double si;  // of one
   const char* name;
+  double from = 0;  // of SI: less is told in the next row of the same unit
 };
 constexpr InUs in_us[] = {
-    {units::metre, units::metres_per_foot, "ft"},
-    {units::square_metre, units::square_metres_per_square_foot, "sq ft"},
-    {units::cubic_metre, units::cubic_metres_per_cubic_yard, "cu yd"},
+    // Nobody thinks of the voids of a block, the bead of a tube or the joint of a cap in yards and square feet.
+    {units::metre, units::metres_per_foot, "ft", units::metres_per_foot},
+    {units::metre, units::metres_per_inch, "in"},
+    {units::square_metre, units::square_metres_per_square_foot, "sq ft", units::square_metres_per_square_foot / 10},
+    {units::square_metre, units::metres_per_inch* units::metres_per_inch, "sq in"},
+    {units::cubic_metre, units::cubic_metres_per_cubic_yard, "cu yd", units::cubic_metres_per_cubic_yard / 20},
+    {units::cubic_metre, units::cubic_metres_per_cubic_foot, "cu ft", units::cubic_metres_per_cubic_foot / 20},
+    {units::cubic_metre, units::cubic_metres_per_fluid_ounce, "fl oz"},
     {units::kilogram, units::kilograms_per_pound, "lb"},
     {units::kilogram_per_cubic_metre, units::kilograms_per_pound / units::cubic_metres_per_cubic_foot, "lb/cu ft"},
     {units::kilogram / units::square_metre, units::kilograms_per_pound / units::square_metres_per_square_foot,
@@ -186,12 +192,11 @@ constexpr InUs in_us[] = {
 std::string number_in_words(Amount amount, units::System system) {
   std::string unit = amount.unit == units::piece ? "" : units::name(amount.unit);
   if (system == units::System::us) {
-    // What is thinner than a foot is read in inches.
-    const bool thin = amount.unit == units::metre && std::abs(amount.value) < units::metres_per_foot - 1e-9;
+    const double size = std::abs(amount.value);
     for (const InUs& us : in_us) {
-      if (!(us.unit == amount.unit)) continue;
-      amount.value /= thin ? units::metres_per_inch : us.si;
-      unit = thin ? "in" : us.name;
+      if (!(us.unit == amount.unit) || (size > 0 && size < us.from - 1e-9)) continue;
+      amount.value /= us.si;
+      unit = us.name;
       break;
     }
   }

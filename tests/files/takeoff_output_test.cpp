@@ -199,10 +199,9 @@ TEST(WorkingLines, NamedPartsStandOnLinesOfTheirOwnAndOnce) {
                                       "thrust = half 0.5 x push 160 N/m = 80 N/m",
                                       "sliding = weight of the wall 200 N/m / thrust 80 N/m = 2.5"}));
   const Working less = Working::difference(weight, thrust);
-  EXPECT_EQ(
-      lines.tell(Working::quotient(Working::least({less, weight}), term("2", 2, units::piece)), "left"),
-      (std::vector<std::string>{
-          "left = least((weight of the wall 200 N/m - thrust 80 N/m), weight of the wall 200 N/m) / 2 = 60 N/m"}));
+  EXPECT_EQ(lines.tell(Working::quotient(Working::least({less, weight}), term("2", 2, units::piece)), "left"),
+            (std::vector<std::string>{
+                "left = least(weight of the wall 200 N/m - thrust 80 N/m, weight of the wall 200 N/m) / 2 = 60 N/m"}));
   EXPECT_EQ(lines.tell(term("length", 3, units::metre), "x"), (std::vector<std::string>{"length 3 m"}));
   EXPECT_EQ(lines.tell(Working::up(term("run on course 4", 2.5, units::piece)), "caps"),
             (std::vector<std::string>{"caps = up(run on course 4: 2.5) = 3"}));

@@ -40,6 +40,29 @@ TEST(Working, greatestAndQuotient) {
   EXPECT_EQ(loads.amount().unit, units::piece);
 }
 
+TEST(Working, aNameThatEndsInAFigureIsKeptFromItsNumber) {
+  EXPECT_EQ(Working(term("top of course 4", 1.5, units::metre)).sentence(), "top of course 4: 1.5 m");
+  EXPECT_EQ(Working(term("strips of 5' 0\"", 12, units::piece)).sentence(), "strips of 5' 0\": 12");
+  EXPECT_EQ(Working(term("2", 2, units::piece)).sentence(), "2");
+  EXPECT_EQ(Working(term("courses", 4, units::piece)).sentence(), "courses 4");
+}
+
+// 0.4 cu ft of voids in a block is 0.4 x 1728 = 691.2 cu in; a tube of 28 fl oz is 28 x 231 / 128 = 50.53 cu in, under
+// a twentieth of a cubic foot (86.4); a bead of 1/4 in has 0.0490874 sq in.
+TEST(Working, whatIsSmallIsToldInSmallUsUnits) {
+  const auto us = [](double value, units::Unit unit) {
+    return Working(term("", value, unit)).sentence(units::System::us);
+  };
+  const double inch = 0.0254;
+  EXPECT_EQ(us(691.2 * inch * inch * inch, units::cubic_metre), "0.4 cu ft");
+  EXPECT_EQ(us(28 * 231 / 128.0 * inch * inch * inch, units::cubic_metre), "28 fl oz");
+  EXPECT_EQ(us(46656 * inch * inch * inch, units::cubic_metre), "1 cu yd");
+  EXPECT_EQ(us(0.0490874 * inch * inch, units::square_metre), "0.049087 sq in");
+  EXPECT_EQ(us(144 * inch * inch, units::square_metre), "1 sq ft");
+  EXPECT_EQ(us(11.5 * inch, units::metre), "11.5 in");
+  EXPECT_EQ(us(12 * inch, units::metre), "1 ft");
+}
+
 TEST(WorkingDeathTest, unlikeUnitsAreNotAdded) {
   EXPECT_DEATH(Working::sum({term("a", 1, units::metre), term("b", 1, units::kilogram)}), "only like units");
 }
