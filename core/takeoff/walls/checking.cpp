@@ -6,7 +6,9 @@
 #include <set>
 #include <tuple>
 
+#include "takeoff/edges/notes.h"
 #include "takeoff/walls/pressure.h"
+#include "takeoff/walls/reinforcement.h"
 #include "takeoff/walls/words.h"
 #include "units/number.h"
 
@@ -33,24 +35,25 @@ double deep(const Profile& profile, const plan::Wall& wall, const Column& column
   return std::max(0.0, profile.ground.least(from, to) - profile.base_level(column));
 }
 
-std::vector<const plan::Reinforcement*> layers_in(const plan::Wall& wall, const Column& column, double middle) {
+std::vector<const plan::Reinforcement*> layers_in(const std::vector<const plan::Reinforcement*>& holding,
+                                                  const Column& column, double middle) {
   std::vector<const plan::Reinforcement*> found;
-  for (const plan::Reinforcement& layer : wall.layers) {
-    const bool here = layer.from.metres().si() <= middle && (!layer.to || middle <= layer.to->metres().si());
-    if (here && layer.on_course > column.base && layer.on_course < column.top) found.push_back(&layer);
+  for (const plan::Reinforcement* layer : holding) {
+    const bool here = layer->from.metres().si() <= middle && (!layer->to || middle <= layer->to->metres().si());
+    if (here && held_down(column, *layer)) found.push_back(layer);
   }
   std::ranges::stable_sort(found, {}, &plan::Reinforcement::on_course);
   return found;
 }
 
-std::vector<double> cuts(const plan::Wall& wall, const Column& column) {
+std::vector<double> cuts(const std::vector<const plan::Reinforcement*>& holding, const Column& column) {
   std::vector<double> at{column.from, column.to};
   const auto cut = [&](double station) {
     if (station > column.from + dust && station < column.to - dust) at.push_back(station);
   };
-  for (const plan::Reinforcement& layer : wall.layers) {
-    cut(layer.from.metres().si());
-    if (layer.to) cut(layer.to->metres().si());
+  for (const plan::Reinforcement* layer : holding) {
+    cut(layer->from.metres().si());
+    if (layer->to) cut(layer->to->metres().si());
   }
   std::ranges::sort(at);
   const auto same = std::ranges::unique(at, [](double a, double b) { return b - a < dust; });
@@ -66,11 +69,14 @@ auto key(const Slice& slice) {
 
 }  // namespace
 
-std::vector<Slice> slices(const Profile& profile, const plan::Wall& wall) {
+std::vector<Slice> slices(const plan::Job& job, const Profile& profile, const plan::Wall& wall, const Unit& block) {
+  std::vector<const plan::Reinforcement*> holding;
+  for (const plan::Reinforcement& layer : wall.layers)
+    if (holds_at_all(job, layer, block)) holding.push_back(&layer);
   std::vector<Slice> all;
   std::set<decltype(key(Slice{}))> known;
   for (const Column& column : profile.columns) {
-    const std::vector<double> at = cuts(wall, column);
+    const std::vector<double> at = cuts(holding, column);
     for (std::size_t i = 0; i + 1 < at.size(); ++i) {
       Slice made{at[i],
                  at[i + 1],
@@ -78,7 +84,7 @@ std::vector<Slice> slices(const Profile& profile, const plan::Wall& wall) {
                  pushed(profile, column, at[i], at[i + 1]),
                  deep(profile, wall, column, at[i], at[i + 1]),
                  {}};
-      made.layers = layers_in(wall, column, (at[i] + at[i + 1]) / 2);
+      made.layers = layers_in(holding, column, (at[i] + at[i + 1]) / 2);
       auto what = key(made);
       // Where no layers lie, the same courses behave the same at any level.
       if (made.layers.empty()) std::get<1>(what) = 0;
@@ -94,8 +100,8 @@ void Governing::take(Check check) {
     kept_.push_back(std::move(check));
     return;
   }
-  const auto share = [](const Check& one) { return one.working.amount().value / one.limit; };
-  if (check.at_most ? share(check) > share(*same) : share(check) < share(*same)) *same = std::move(check);
+  const double now = check.working.amount().value, before = same->working.amount().value;
+  if (check.at_most ? now > before : now < before) *same = std::move(check);
 }
 
 Check check(const Checking& all, const Slice& slice, std::string name, Working value, Wanted wanted, bool at_most) {
@@ -111,7 +117,22 @@ Check check(const Checking& all, const Slice& slice, std::string name, Working v
               " " + (given ? found->second.source : "from memory of the same")};
 }
 
+void say_no_pressure(const Checking& all, const Slice& slice, Share& share) {
+  const auto told = [](const problem::Problem& one) { return one.code == "checks-not-made"; };
+  if (!all.entries.slope || std::ranges::any_of(share.problems, told)) return;
+  share.problems.push_back(edges::fault("checks-not-made",
+                                        "the setback of the blocks and the friction entered give no earth pressure, so "
+                                        "nothing of what holds the wall was checked, " +
+                                            between(all.job, slice.from, slice.to),
+                                        "correct the block's setback or the friction: a licensed engineer decides",
+                                        all.id));
+}
+
 std::string degrees(double radians) { return units::show_number(radians * 180 / std::numbers::pi, 1); }
+
+static Working of_water(const Entries& entries) {
+  return term("weight of water", entries.water, newton_per_cubic_metre, entries.of + "/water_behind");
+}
 
 Working pressure_share(const Thrusts& found, const Fill& fill, const Stratum& stratum) {
   return term("Ka of the " + stratum.name + " by Coulomb (degrees: friction " + degrees(fill.phi) + ", on the wall " +
@@ -119,7 +140,7 @@ Working pressure_share(const Thrusts& found, const Fill& fill, const Stratum& st
               found.ka, piece, stratum.of + "/friction_deg");
 }
 
-Driving driving(const Thrusts& found, const Fill& fill, const Stratum& stratum, double height, const std::string& of) {
+Driving driving(const Thrusts& found, const Fill& fill, const Stratum& stratum, double height, const Entries& entries) {
   const Working ka = pressure_share(found, fill, stratum);
   const Working across = term("share that is level", found.across, piece);
   const Working high = term("height", height, units::metre);
@@ -130,13 +151,37 @@ Driving driving(const Thrusts& found, const Fill& fill, const Stratum& stratum, 
                             .named("thrust of the earth");
   const Working at_third = term("a third of the height", height / 3, units::metre);
   const Working turned = Working::product({earth, at_third});
-  if (!(fill.load > 0)) return {earth, turned.named("turning moment")};
-  const Working load =
-      Working::product({ka, term("live and dead load behind", fill.load, newton_per_square_metre, of), high, across})
-          .named("thrust of the loads");
-  const Working at_half = term("half of the height", height / 2, units::metre);
-  return {Working::sum({earth, load}).named("thrust"),
-          Working::sum({turned, Working::product({load, at_half})}).named("turning moment")};
+  std::vector<Working> pushes{earth}, moments{turned};
+  if (fill.load > 0) {
+    pushes.push_back(
+        Working::product(
+            {ka, term("live and dead load behind", fill.load, newton_per_square_metre, entries.of), high, across})
+            .named("thrust of the loads"));
+    moments.push_back(Working::product({pushes.back(), term("half of the height", height / 2, units::metre)}));
+  }
+  if (entries.water > 0) {
+    pushes.push_back(
+        Working::product({term("half", 0.5, piece), of_water(entries), high, high}).named("push of water"));
+    moments.push_back(Working::product({pushes.back(), at_third}));
+  }
+  if (pushes.size() == 1) return {earth, turned.named("turning moment")};
+  return {Working::sum(std::move(pushes)).named("thrust"), Working::sum(std::move(moments)).named("turning moment")};
+}
+
+void lift(Standing& what, const Entries& entries, double height) {
+  if (!(entries.water > 0)) return;
+  const Working up = Working::product({term("half", 0.5, piece), of_water(entries),
+                                       term("height of water", height, units::metre), what.width})
+                         .named("uplift of water");
+  const Working arm = term("two thirds of the base", what.width.amount().value * 2 / 3, units::metre);
+  constexpr double nothing = 1;  // N/m: what floats has no weight, and is not divided by
+  if (what.weight.amount().value - up.amount().value <= nothing) {
+    what.weight = term("weight: the water lifts all of it", nothing, newton_per_metre);
+    what.righting = term("righting moment: none", 0, units::newton);
+    return;
+  }
+  what.weight = Working::difference(what.weight, up).named("weight less uplift");
+  what.righting = Working::difference(what.righting, Working::product({up, arm})).named("righting moment");
 }
 
 namespace {
@@ -146,7 +191,7 @@ Working holding(const Standing& what, const Stratum& under) {
   const auto rubs = [&what](const Stratum& stratum) {
     return Working::product(
         {what.weight, term("tan of friction " + units::show_number(stratum.degrees, 1) + " of the " + stratum.name,
-                           std::tan(stratum.phi), piece, stratum.of + "/friction_deg")});
+                           std::tan(stratum.phi), piece, stratum.friction_of())});
   };
   Working base = rubs(under);
   if (under.cohesion > 0)
@@ -171,10 +216,13 @@ Working effective(const Standing& what, const Working& e) {
   return Working::difference(what.width, Working::product({term("2", 2, piece), e})).named("effective width");
 }
 
-Working capacity(const Slice& slice, const Stratum& under, const Working& width) {
-  const Bearing factors = bearing_factors(under.phi);
+// Earth under water bears as its weight less the water's.
+Working capacity(const Checking& all, const Slice& slice, const Stratum& under, const Working& width) {
+  const double falls = all.wall.toe_slope > 0 ? std::atan(1 / all.wall.toe_slope) : 0;
+  const Bearing factors = bearing_factors_on_slope(under.phi, falls);
   const Working weight =
-      term("weight of the " + under.name, under.weight, newton_per_cubic_metre, under.of + "/density_kg_m3");
+      term(std::string("weight of the ") + under.name + (all.entries.water > 0 ? ", under water" : ""),
+           std::max(0.0, under.weight - all.entries.water), newton_per_cubic_metre, under.of + "/density_kg_m3");
   std::vector<Working> parts{Working::product({term("half", 0.5, piece), weight, width, term("Ng", factors.g, piece)})};
   if (under.cohesion > 0)
     parts.push_back(
@@ -205,7 +253,7 @@ void bears(const Checking& all, const Slice& slice, const Standing& what, Govern
   const Working width = effective(what, eccentricity(what));
   // Capacity over pressure, the pressure being weight over effective width, which may be 0.
   const Working value =
-      Working::quotient(Working::product({capacity(slice, *all.entries.foundation, width), width}), what.weight);
+      Working::quotient(Working::product({capacity(all, slice, *all.entries.foundation, width), width}), what.weight);
   into.take(check(all, slice, "bearing" + what.name, value.named("bearing"), {"fs-bearing", 2}));
 }
 

@@ -52,16 +52,16 @@ Share checks(const plan::Job& job, const plan::Ground& ground, const Profile& pr
         id));
     return share;
   }
-  const Entries entered = entries(*wall, id, share);
+  const Entries entered = entries(job, *wall, id, share);
   const Checking all{job, id, *wall, blocks.block, entered, profile.course_height};
   Governing governing;
   bool any_layers = false;
-  for (const Slice& slice : slices(profile, *wall)) {
+  for (const Slice& slice : slices(job, profile, *wall, blocks.block)) {
     any_layers = any_layers || !slice.layers.empty();
     if (slice.layers.empty())
       gravity_checks(all, slice, share, governing);
     else
-      reinforced_checks(all, slice, governing);
+      reinforced_checks(all, slice, share, governing);
   }
   if (any_layers) say_missing_strengths(all, share);
   share.checks = governing.checks();

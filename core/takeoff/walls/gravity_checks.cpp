@@ -42,6 +42,8 @@ std::optional<double> core_density(const plan::Job& job, const plan::Wall& wall,
   return std::nullopt;
 }
 
+bool weighed(const Checking& all) { return all.block.mass > 1e-3; }  // under a gram nobody entered it
+
 // N per metre of one course.
 Working course_weight(const Checking& all) {
   const Unit& block = all.block;
@@ -58,10 +60,29 @@ Working course_weight(const Checking& all) {
       .named("weight of a course");
 }
 
+// Courses that stand by themselves, without layers.
+struct Alone {
+  Working weight;
+  Working righting;
+  Driving driven;
+};
+std::optional<Alone> alone(const Checking& all, int courses, double height) {
+  const Working one = course_weight(all);
+  const Stack stack{courses, all.course_height, all.block.depth, all.block.setback, one.amount().value};
+  const auto behind = pushing(all.entries, height, stack.omega());
+  if (!behind) return std::nullopt;
+  const Working weight =
+      Working::product({term("courses", stack.courses, units::piece), one}).named("weight of the wall");
+  const Working arm = term("arm: half the depth and half the lean of the courses above the lowest",
+                           walls::weight(stack).arm, units::metre);
+  return Alone{weight, Working::product({weight, arm}).named("righting moment"),
+               driving(behind->found, behind->fill, *behind->stratum, height, all.entries)};
+}
+
 }  // namespace
 
 void gravity_checks(const Checking& all, const Slice& slice, Share& share, Governing& into) {
-  if (!(all.block.mass > 0)) {
+  if (!weighed(all)) {
     const bool told = std::ranges::find(share.problems, "wall-weight", &problem::Problem::code) != share.problems.end();
     if (!told)
       share.problems.push_back(edges::notice(
@@ -70,24 +91,30 @@ void gravity_checks(const Checking& all, const Slice& slice, Share& share, Gover
           "enter its mass", all.id));
     return;
   }
-  const Working one = course_weight(all);
-  const Stack stack{slice.column.courses(), all.course_height, all.block.depth, all.block.setback, one.amount().value};
-  const auto behind = pushing(all.entries, slice.height, stack.omega());
-  if (!behind) return;
-  const Working weight =
-      Working::product({term("courses", stack.courses, units::piece), one}).named("weight of the wall");
-  const Working arm = term("arm: half the depth and half the lean of the courses above the lowest",
-                           walls::weight(stack).arm, units::metre);
-  const Working righting = Working::product({weight, arm}).named("righting moment");
-  stands(all, slice,
-         {weight,
-          righting,
-          driving(behind->found, behind->fill, *behind->stratum, slice.height, all.entries.of),
-          term("depth of a unit", stack.depth, units::metre, all.block.item->id + "/width"),
-          "",
-          {"fs-overturn", 1.5},
-          {"ecc-gravity", 0.25}},
-         into);
+  std::optional<Alone> wall = alone(all, slice.column.courses(), slice.height);
+  if (!wall && (all.entries.infill || all.entries.retained)) say_no_pressure(all, slice, share);
+  if (!wall) return;
+  Standing what{wall->weight,
+                wall->righting,
+                wall->driven,
+                term("depth of a unit", all.block.depth, units::metre, all.block.item->id + "/width"),
+                "",
+                {"fs-overturn", 1.5},
+                {"ecc-gravity", 0.25},
+                all.entries.pad ? &*all.entries.pad : nullptr};
+  lift(what, all.entries, slice.height);
+  stands(all, slice, what, into);
+}
+
+void crest_check(const Checking& all, const Slice& slice, Governing& into) {
+  const int below = slice.layers.back()->on_course - slice.column.base;
+  const int above = slice.column.courses() - below;
+  if (!weighed(all) || above < 1) return;
+  const std::optional<Alone> crest = alone(all, above, slice.height - below * all.course_height);
+  if (!crest) return;
+  into.take(check(all, slice, "overturning of the blocks over the top layer",
+                  Working::quotient(crest->righting, crest->driven.turning).named("overturning"),
+                  {"fs-overturn", 1.5}));
 }
 
 }  // namespace takeoff::walls

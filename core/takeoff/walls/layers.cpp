@@ -11,7 +11,7 @@ namespace {
 
 constexpr double hair = 1e-6;  // metres: less is no stretch, and floating dust is no strip
 
-bool holds(const Column& column, int on_course) { return on_course - 1 >= column.base && on_course - 1 < column.top; }
+bool holds(const Column& column, int on_course) { return on_course > column.base && on_course <= column.top; }
 
 // Parts that run into each other without a corner.
 using Group = std::vector<LayerPart>;
@@ -88,6 +88,27 @@ void share_strips(Group& group, double coverage, double roll, double length) {
 }
 
 }  // namespace
+
+bool held_down(const Column& column, const plan::Reinforcement& layer) {
+  return holds(column, layer.on_course) && layer.on_course < column.top;
+}
+
+Strong strong(const catalogue::Item& item) {
+  const auto found = item.details.find("strong_direction");
+  if (found == item.details.end()) return {};
+  const auto has = [&](const char* word) { return found->second.find(word) != std::string::npos; };
+  const bool both = has("both");
+  return {both || has("along"), both || has("across")};
+}
+
+bool holds_at_all(const plan::Job& job, const plan::Reinforcement& layer, const Unit& block) {
+  const catalogue::Item* item = job.catalogue->item(layer.item);
+  if (!item || !item->length || !item->width || item->length->steps() <= 0 || item->width->steps() <= 0) return false;
+  if (layer.length.metres().si() <= block.depth + hair || !(layer.coverage > 0 && layer.coverage <= 1)) return false;
+  const Strong way = strong(*item);
+  if (layer.along) return way.across && *item->width >= layer.length;
+  return (way.along || !way.across) && layer.length <= *item->length;
+}
 
 std::vector<Extent> extents(const Profile& profile, const plan::Reinforcement& layer) {
   const double from = layer.from.metres().si();

@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 
+#include "geometry/index.h"
 #include "geometry/offset.h"
 #include "geometry/overlay.h"
 #include "takeoff/edges/notes.h"
@@ -70,22 +71,32 @@ std::optional<Found> taken_by(const plan::Job& job, const plan::Ground& other) {
   return std::nullopt;
 }
 
-// Before any overlay: can the two be near each other at all?
-bool near(const plan::Ground& other, const geometry::Box& zone, Length reach) {
-  if (other.path) return geometry::overlap(geometry::grown(other.path->bounds(), reach), zone);
-  return !other.footprint.empty() && geometry::overlap(other.footprint.bounds(), zone);
-}
-
-std::optional<Found> in_zone(const plan::Job& job, const plan::Ground& other, const Region& zone) {
+// Where the other may come: a zone that lies outside of it meets nothing.
+std::optional<geometry::Box> reach_of(const plan::Job& job, const plan::Ground& other) {
   const auto* wall = std::get_if<plan::Wall>(&other.element->kind);
   const Length reach = wall ? zone_of(job, *wall) : Length::feet(10);
-  if (!near(other, zone.bounds(), reach)) return std::nullopt;
-  auto found = taken_by(job, other);
-  if (!found) return std::nullopt;
-  const auto both = geometry::meet(zone, found->taken);
-  if (!both || both->area().si() < crumb) return std::nullopt;
-  found->taken = *both;
-  return found;
+  if (other.path) return geometry::grown(other.path->bounds(), reach);
+  if (other.footprint.empty()) return std::nullopt;
+  return other.footprint.bounds();
+}
+
+// The part of an extent from where the zone behind it can reach the box: whole edges of the wall and one more on each
+// side, so that corners keep their shape. Of a long wall only that part is worth drawing.
+std::optional<Extent> part_near(const geometry::Path& path, const Extent& extent, const geometry::Box& box) {
+  std::optional<std::size_t> first;
+  std::size_t last = 0;
+  std::vector<double> starts{0};
+  for (std::size_t i = 0; i < path.size(); ++i) {
+    const geometry::Curve curve = path.curve(i);
+    starts.push_back(starts.back() + curve.length() / Length::steps_per_metre);
+    if (starts[i + 1] <= extent.from || starts[i] >= extent.to) continue;
+    if (!geometry::overlap(geometry::bounds(curve), box)) continue;
+    first = first.value_or(i);
+    last = i;
+  }
+  if (!first) return std::nullopt;
+  return Extent{std::max(extent.from, starts[*first > 0 ? *first - 1 : 0]),
+                std::min(extent.to, starts[std::min(last + 2, path.size())])};
 }
 
 }  // namespace
@@ -112,38 +123,49 @@ std::optional<geometry::Path> piece_of(const geometry::Path& path, double from, 
   return made ? std::optional(std::move(*made)) : std::nullopt;
 }
 
-std::vector<problem::Problem> layer_meets(const plan::Job& job, const plan::Site& site, const plan::Ground& ground,
-                                          const plan::Wall& wall, const Profile& profile, std::size_t layer) {
-  std::vector<problem::Problem> said;
-  if (!ground.path) return said;
-  const plan::Reinforcement& given = wall.layers[layer];
-  std::vector<plan::ElementId> told;
-  for (const Extent& extent : extents(profile, given)) {
-    const auto face = piece_of(*ground.path, extent.from, extent.to);
-    const auto zone = face ? strip(*face, given.length, wall.behind) : std::nullopt;
-    if (!zone) {
-      said.push_back(edges::notice(
-          "layer-zone",
-          "the zone of the layer on course " + std::to_string(given.on_course) +
-              " can't be drawn behind the wall, so what it meets is not known, " + between(job, extent.from, extent.to),
-          "look on the plan whether it meets a pool, pipe, footing or wall", ground.element->id));
-      continue;
-    }
-    for (const auto& other : site.grounds) {
-      const plan::ElementId& id = other->element->id;
-      if (id == ground.element->id || id == wall.drained_by || std::ranges::find(told, id) != told.end()) continue;
-      const auto found = in_zone(job, *other, *zone);
-      if (!found) continue;
-      told.push_back(id);
-      said.push_back(edges::flag("layer-meets",
-                                 "the layer on course " + std::to_string(given.on_course) + " meets " + found->what +
-                                     " in plan, " + between(job, extent.from, extent.to),
-                                 "ask the engineer who gave the layers before anything is cut or dug",
-                                 ground.element->id));
-      said.back().place.at = found->taken.centroid();
+std::vector<Meeting> meetings(const plan::Job& job, const plan::Site& site, const plan::Ground& ground,
+                              const plan::Wall& wall, const std::vector<Extent>& there, Length length) {
+  std::vector<Meeting> all;
+  if (!ground.path) return all;
+  for (const auto& other : site.grounds) {
+    const plan::ElementId& id = other->element->id;
+    if (id == ground.element->id || id == wall.drained_by) continue;
+    const auto box = reach_of(job, *other);
+    if (!box) continue;
+    // An inside corner of the zone reaches further than its length: as far as the sharpest mitre.
+    const geometry::Box reached = geometry::grown(*box, Length::of_steps(4 * length.steps()));
+    for (const Extent& extent : there) {
+      const auto part = part_near(*ground.path, extent, reached);
+      if (!part) continue;
+      const auto taken = taken_by(job, *other);
+      if (!taken) break;
+      const auto face = piece_of(*ground.path, part->from, part->to);
+      const auto zone = face ? strip(*face, length, wall.behind) : std::nullopt;
+      Meeting met{taken->what, extent, {}};
+      if (zone) {
+        const auto both = geometry::meet(*zone, taken->taken);
+        if (both && both->area().si() < crumb) continue;
+        if (both) met.at = both->centroid();
+      }
+      all.push_back(std::move(met));
+      break;
     }
   }
-  return said;
+  return all;
+}
+
+problem::Problem in_words(const plan::Job& job, const plan::ElementId& of, int on_course, const Meeting& one) {
+  const std::string layer = "the layer on course " + std::to_string(on_course);
+  const std::string where = between(job, one.extent.from, one.extent.to);
+  if (!one.at)
+    return edges::notice("layer-zone",
+                         "the zone of " + layer + " can't be drawn behind the wall, so whether it meets " + one.what +
+                             " is not known, " + where,
+                         "look on the plan whether it does", of);
+  problem::Problem made = edges::flag("layer-meets", layer + " meets " + one.what + " in plan, " + where,
+                                      "ask the engineer who gave the layers before anything is cut or dug", of);
+  made.place.at = one.at;
+  return made;
 }
 
 }  // namespace takeoff::walls

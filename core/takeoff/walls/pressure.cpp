@@ -70,6 +70,15 @@ Bearing bearing_factors(double phi) {
   return factors;
 }
 
+Bearing bearing_factors_on_slope(double phi, double beta) {
+  const Bearing level = bearing_factors(phi);
+  if (!(beta > 0)) return level;
+  if (phi <= 1e-9) return {level.c - 2 * beta, level.q, -2 * std::sin(beta)};
+  if (beta >= phi) return {};
+  const double ground = squared(1 - std::tan(beta));
+  return {std::max(0.0, level.c * ground - (1 - ground) / std::tan(phi)), level.q * ground, level.g * ground};
+}
+
 double bearing_capacity(double cohesion, double phi, double weight, double width, double depth) {
   const Bearing factors = bearing_factors(phi);
   return cohesion * factors.c + weight * width * factors.g / 2 + weight * depth * factors.q;

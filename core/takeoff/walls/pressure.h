@@ -35,6 +35,10 @@ struct Bearing {
   double g = 0;
 };
 Bearing bearing_factors(double phi);  // Nq, Nc as Prandtl and Reissner, Ng = 2 (Nq + 1) tan phi (Vesic)
+// The same where the ground in front falls at beta: q and g x (1 - tan b)^2, c x gq - (1 - gq) / (Nc tan phi); on
+// cohesion alone Nc - 2 b and Ng = -2 sin b (Vesic's ground factors, from memory). All 0 where friction alone would not
+// keep the slope.
+Bearing bearing_factors_on_slope(double phi, double beta);
 // Pressure under which the ground gives way: c Nc + g B' Ng / 2 + g D Nq.
 double bearing_capacity(double cohesion, double phi, double weight, double width, double depth);
 

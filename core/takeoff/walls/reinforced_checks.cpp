@@ -16,28 +16,31 @@ using units::piece;
 
 namespace {
 
-// Strengths of an item, each only where it is one: kN/m as N/m.
+// Strengths of an item, each only where it is one: reduction factors are 1 or more, and of the earth's own friction a
+// layer gets its share.
 struct Strengths {
   std::optional<double> tensile, creep, damage, durability, interaction, direct, joint, joint_most;
   double joint_degrees = 0;
 };
 constexpr const char* tension_details[] = {"tensile_strength_kn_m", "rf_creep", "rf_damage", "rf_durability"};
 
-std::optional<double> over(const catalogue::Item& item, const char* detail, double least) {
+constexpr double any_strength = 1e6;  // kN/m: more is no roll's
+
+std::optional<double> within(const catalogue::Item& item, const char* detail, double least, double most) {
   const std::optional<double> value = item.number(detail);
-  return value && *value > 0 && *value >= least ? value : std::nullopt;
+  return value && *value > 0 && *value >= least && *value <= most ? value : std::nullopt;
 }
 
 Strengths strengths(const catalogue::Item& item) {
   Strengths made;
-  made.tensile = over(item, "tensile_strength_kn_m", 0);
-  made.creep = over(item, "rf_creep", 1);
-  made.damage = over(item, "rf_damage", 1);
-  made.durability = over(item, "rf_durability", 1);
-  made.interaction = over(item, "interaction", 0);
-  made.direct = over(item, "direct_sliding", 0);
-  made.joint = over(item, "connection_kn_m", 0);
-  made.joint_most = over(item, "connection_max_kn_m", 0);
+  made.tensile = within(item, "tensile_strength_kn_m", 0, any_strength);
+  made.creep = within(item, "rf_creep", 1, any_strength);
+  made.damage = within(item, "rf_damage", 1, any_strength);
+  made.durability = within(item, "rf_durability", 1, any_strength);
+  made.interaction = within(item, "interaction", 0, 1);
+  made.direct = within(item, "direct_sliding", 0, 1);
+  made.joint = within(item, "connection_kn_m", 0, any_strength);
+  made.joint_most = within(item, "connection_max_kn_m", 0, any_strength);
   made.joint_degrees = item.number("connection_deg").value_or(0);
   if (made.joint_degrees < 0 || made.joint_degrees >= 80) made.joint_degrees = 0;
   return made;
@@ -61,8 +64,9 @@ class Layered {
     mass_ = {slice.height, shortest, all.block.depth, omega_, *entries_.slope, entries_.infill->weight};
   }
 
-  void outside() {
-    if (!behind()) return;
+  // False where no earth pressure can be worked out.
+  bool outside() {
+    if (!behind()) return false;
     const Stratum& fill = *entries_.infill;
     const Working length = term("shortest layer", mass_.length, units::metre, all_.id + "/layers");
     std::vector<Working> weights{Working::product(
@@ -77,14 +81,15 @@ class Layered {
     }
     Standing what{Working::sum(weights).named("weight of the mass"),
                   Working::sum(moments).named("righting moment"),
-                  driving(*behind_, pushed_, *entries_.retained, mass_.behind(), entries_.of),
+                  driving(*behind_, pushed_, *entries_.retained, mass_.behind(), entries_),
                   length,
                   " of the reinforced mass",
                   {"fs-overturn-reinforced", 2},
                   {"ecc-reinforced", 1.0 / 6},
                   &fill};
+    lift(what, entries_, mass_.height);
     stands(all_, slice_, what, into_);
-    if (!(pushed_.load > 0)) return;
+    if (!(pushed_.load > 0)) return true;
     // Loads hold nothing, but they press on the ground.
     const Weight on = mass_.on_top();
     weights.push_back(
@@ -93,17 +98,20 @@ class Layered {
     moments.push_back(Working::product({weights.back(), term("its arm", on.arm, units::metre)}));
     what.weight = Working::sum(weights).named("weight of the mass and its load");
     what.righting = Working::sum(moments).named("righting moment");
+    lift(what, entries_, mass_.height);
     bears(all_, slice_, what, into_);
+    return true;
   }
 
-  void inside() {
+  bool inside() {
     const Stratum& fill = *entries_.infill;
     const Fill inner{fill.phi, fill.phi * 2 / 3, fill.weight, *entries_.slope, omega_, entries_.live + entries_.dead};
     const std::optional<Thrusts> found = thrusts(inner, mass_.height);
-    if (!found) return;
+    if (!found) return false;
     plane_ = slip_plane(inner.phi, inner.delta, inner.beta, inner.omega);
     const std::vector<Tributary> parts = tributaries(up_, mass_.height);
     for (std::size_t i = 0; i < up_.size(); ++i) layer(i, parts[i], *found, inner);
+    return true;
   }
 
  private:
@@ -140,10 +148,20 @@ class Layered {
     if (inner.load > 0)
       pressure =
           Working::sum({pressure, term("live and dead load", inner.load, units::newton_per_square_metre, entries_.of)});
-    return Working::product({pressure, pressure_share(found, inner, *entries_.infill),
-                             term("share that is level", found.across, piece),
-                             term("height that it holds", part.height, units::metre)})
-        .named("tension");
+    const Working held = term("height that it holds", part.height, units::metre);
+    const Working earth = Working::product({pressure, pressure_share(found, inner, *entries_.infill),
+                                            term("share that is level", found.across, piece), held});
+    if (!(entries_.water > 0)) return earth.named("tension");
+    const Working water = Working::product(
+        {term("weight of water", entries_.water, newton_per_cubic_metre, entries_.of + "/water_behind"),
+         term("its depth there", part.depth, units::metre), held});
+    return Working::sum({earth, water}).named("tension");
+  }
+
+  // What presses on a layer: under water the earth weighs less.
+  Working pressing(const Stratum& fill) const {
+    return term(std::string("weight of the ") + fill.name + (entries_.water > 0 ? ", under water" : ""),
+                std::max(0.0, fill.weight - entries_.water), newton_per_cubic_metre, fill.of + "/density_kg_m3");
   }
 
   // A layer that covers a part of the face holds all of it.
@@ -174,12 +192,11 @@ class Layered {
     if (!has.interaction) return;
     const Stratum& fill = *entries_.infill;
     const Working counted = held.length > 0 ? behind_plane : term("nothing behind the slip plane", 0, units::metre);
-    const Working grip = Working::product(
-        {term("both faces", 2, piece), counted, term("interaction", *has.interaction, piece, of + "interaction"),
-         term("weight of the " + fill.name, fill.weight, newton_per_cubic_metre, fill.of + "/density_kg_m3"),
-         term("earth over it", held.depth, units::metre),
-         term("tan of friction " + units::show_number(fill.degrees, 1), std::tan(fill.phi), piece,
-              fill.of + "/friction_deg")});
+    const Working grip = Working::product({term("both faces", 2, piece), counted,
+                                           term("interaction", *has.interaction, piece, of + "interaction"),
+                                           pressing(fill), term("earth over it", held.depth, units::metre),
+                                           term("tan of friction " + units::show_number(fill.degrees, 1),
+                                                std::tan(fill.phi), piece, fill.of + "/friction_deg")});
     into_.take(check(all_, slice_, name(i, "pullout"),
                      Working::quotient(covering(i, grip).named("held in the earth"), force), {"fs-pullout", 1.5}));
   }
@@ -213,12 +230,13 @@ class Layered {
     Mass above = mass_;
     above.height = mass_.height - up_[i];
     above.length = slice_.layers[i]->length.metres().si();
+    for (std::size_t k = i; k < slice_.layers.size(); ++k)  // a shorter one above holds no more earth than its own
+      above.length = std::min(above.length, slice_.layers[k]->length.metres().si());
     if (above.height <= 0 || above.length <= above.from_face) return;
     const std::optional<Thrusts> push = thrusts(pushed_, above.behind());
     if (!push) return;
     Working weight = Working::product(
-        {term("weight of the " + fill.name, fill.weight, newton_per_cubic_metre, fill.of + "/density_kg_m3"),
-         term("height above it", above.height, units::metre),
+        {pressing(fill), term("height above it", above.height, units::metre),
          term("length behind the units", above.length - above.from_face, units::metre, all_.id + "/layers")});
     if (above.beta > 0)
       weight = Working::sum(
@@ -228,7 +246,7 @@ class Layered {
                                                 std::tan(fill.phi), piece, fill.of + "/friction_deg")});
     into_.take(check(all_, slice_, name(i, "internal sliding"),
                      Working::quotient(grip.named("friction along it"),
-                                       driving(*push, pushed_, *entries_.retained, above.behind(), entries_.of).push),
+                                       driving(*push, pushed_, *entries_.retained, above.behind(), entries_).push),
                      {"fs-internal-sliding", 1.5}));
   }
 
@@ -246,11 +264,12 @@ class Layered {
 
 }  // namespace
 
-void reinforced_checks(const Checking& all, const Slice& slice, Governing& into) {
+void reinforced_checks(const Checking& all, const Slice& slice, Share& share, Governing& into) {
   if (!all.entries.infill || !all.entries.slope) return;
   Layered layered(all, slice, into);
-  layered.outside();
-  layered.inside();
+  const bool pressed = layered.outside();
+  if (!layered.inside() || (!pressed && all.entries.retained)) say_no_pressure(all, slice, share);
+  crest_check(all, slice, into);
 }
 
 void say_missing_strengths(const Checking& all, Share& share) {
@@ -264,10 +283,12 @@ void say_missing_strengths(const Checking& all, Share& share) {
       missing += (missing.empty() ? "" : ", ") + std::string(detail) + " (" + what + ")";
     };
     for (const char* detail : tension_details)
-      if (!over(*item, detail, std::string_view(detail).starts_with("rf_") ? 1 : 0)) add(detail, "tension");
-    if (!over(*item, "interaction", 0)) add("interaction", "pullout");
-    if (!over(*item, "direct_sliding", 0)) add("direct_sliding", "internal sliding");
-    if (!over(*item, "connection_kn_m", 0)) add("connection_kn_m", "connection");
+      if (!within(*item, detail, std::string_view(detail).starts_with("rf_") ? 1 : 0, any_strength))
+        add(detail, "tension");
+    const Strengths has = strengths(*item);
+    if (!has.interaction) add("interaction", "pullout");
+    if (!has.direct) add("direct_sliding", "internal sliding");
+    if (!has.joint) add("connection_kn_m", "connection");
     if (missing.empty()) continue;
     share.problems.push_back(edges::notice(
         "strength-missing", item->id + " has no " + missing + ", so these checks of its layers are not made",

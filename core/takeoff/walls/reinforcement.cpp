@@ -20,19 +20,6 @@ using edges::notice;
 constexpr double hair = 1e-6;
 const std::string engineer = "ask the engineer who gave the layers";
 
-// Which way the roll is strong, as the item says it.
-struct Strong {
-  bool along = false;
-  bool across = false;
-};
-Strong strong(const catalogue::Item& item) {
-  const auto found = item.details.find("strong_direction");
-  if (found == item.details.end()) return {};
-  const auto has = [&](const char* word) { return found->second.find(word) != std::string::npos; };
-  const bool both = has("both");
-  return {both || has("along"), both || has("across")};
-}
-
 struct Maker {
   const plan::Job& job;
   const plan::Site& site;
@@ -44,6 +31,12 @@ struct Maker {
   std::vector<RollCuts> rolls;
   std::vector<Stretch> all;
   std::vector<double> corners;  // outside corners that were told of
+  struct Met {
+    units::Length length;
+    std::vector<Extent> there;
+    std::vector<Meeting> found;
+  };
+  std::vector<Met> met;
 
   const plan::ElementId& id() const { return ground.element->id; }
   std::string shown(double metres) const { return edges::shown(job, metres); }
@@ -69,6 +62,8 @@ struct Maker {
   void across_the_wall(std::size_t k, const catalogue::Item& item);
   void along_the_wall(std::size_t k, const catalogue::Item& item);
   void on_curve(std::size_t k, const LayerPart& part, double roll);
+  void top_rule(std::size_t k);
+  void meet(std::size_t k);
   void length_rule(std::size_t k);
   void spacing_rule();
   void buy(RollCuts& cuts, double& metres, double& area, int& strips, int& saved);
@@ -85,7 +80,7 @@ const catalogue::Item* Maker::item_for(std::size_t k) {
         "enter the roll's size in the catalogue", id()));
     return nullptr;
   }
-  if (given.length.metres().si() <= blocks.block.depth) {
+  if (given.length.metres().si() <= blocks.block.depth + hair) {
     share.problems.push_back(fault(
         "layer-length",
         named(k) + " is " + shown(given.length.metres().si()) + " long from the face, no more than the block is deep",
@@ -96,6 +91,15 @@ const catalogue::Item* Maker::item_for(std::size_t k) {
     share.problems.push_back(fault("layer-coverage",
                                    named(k) + " covers a share of the face that is not over 0 and up to 1",
                                    "enter the share that the engineer gave; 1 is all of it", id()));
+    return nullptr;
+  }
+  constexpr double many = 20000;  // pieces of one layer: the roll's size was meant to be another
+  const double piece = (given.along ? *item->length : *item->width).metres().si();
+  if (profile.length / piece > many) {
+    share.problems.push_back(fault(
+        "layer-item",
+        named(k) + " would take over " + units::show_number(many, 0) + " pieces of " + item->id + " along the wall",
+        "correct the size of the roll in the catalogue", id()));
     return nullptr;
   }
   return item;
@@ -141,9 +145,15 @@ bool Maker::on_courses(std::size_t k) {
   const double from = std::max(0.0, given.from.metres().si());
   const double to = given.to ? given.to->metres().si() : profile.length;
   const std::vector<Extent> there = extents(profile, given);
+  if (to <= from) {
+    share.problems.push_back(fault("layer-course",
+                                   named(k) + " ends where it starts or before: it runs from " + between(job, from, to),
+                                   "enter a start before its end", id()));
+    return false;
+  }
   if (there.empty()) {
     share.problems.push_back(fault("layer-course",
-                                   named(k) + " has no such course to lie on from " + between(job, from, to),
+                                   named(k) + " has no such course to lie on, " + between(job, from, to),
                                    "choose another course or place, or " + engineer, id()));
     return false;
   }
@@ -227,6 +237,23 @@ void Maker::along_the_wall(std::size_t k, const catalogue::Item& item) {
     }
 }
 
+// Nothing but a cap over it: the checks leave it out.
+void Maker::top_rule(std::size_t k) {
+  const auto in = [&](const Column& column) {
+    return std::ranges::any_of(extents(profile, wall.layers[k]), [&](const Extent& extent) {
+      return std::max(extent.from, column.from) < std::min(extent.to, column.to) - hair;
+    });
+  };
+  for (const Column& column : profile.columns) {
+    if (held_down(column, wall.layers[k]) || !in(column)) continue;
+    share.problems.push_back(flag("layer-top",
+                                  named(k) + " lies on the highest course, with no block over it that holds it, " +
+                                      between(job, column.from, column.to),
+                                  "choose a lower course, or " + engineer, id()));
+    return;
+  }
+}
+
 // The rule of the association: the larger of 4 ft and 0.6 H, by the height of its own place.
 void Maker::length_rule(std::size_t k) {
   const double length = wall.layers[k].length.metres().si();
@@ -249,6 +276,16 @@ void Maker::length_rule(std::size_t k) {
       named(k) + " is " + shown(length) + " long, under " + shown(wanted) + " (the larger of " + shown(least) +
           " and " + units::show_number(share_of_height, 1) + " of the height), " + between(job, worst->from, worst->to),
       engineer, id()));
+}
+
+void Maker::meet(std::size_t k) {
+  const plan::Reinforcement& given = wall.layers[k];
+  const std::vector<Extent> there = extents(profile, given);
+  auto known =
+      std::ranges::find_if(met, [&](const Met& one) { return one.length == given.length && one.there == there; });
+  if (known == met.end())
+    known = met.insert(met.end(), {given.length, there, meetings(job, site, ground, wall, there, given.length)});
+  for (const Meeting& one : known->found) share.problems.push_back(in_words(job, id(), given.on_course, one));
 }
 
 void Maker::spacing_rule() {
@@ -283,9 +320,9 @@ void Maker::spacing_rule() {
 void Maker::layer(std::size_t k) {
   const catalogue::Item* item = item_for(k);
   if (!item || !on_courses(k)) return;
+  top_rule(k);
   length_rule(k);
-  for (problem::Problem& one : layer_meets(job, site, ground, wall, profile, k))
-    share.problems.push_back(std::move(one));
+  meet(k);
   if (!right_way(k, *item)) return;
   if (wall.layers[k].along) {
     along_the_wall(k, *item);
@@ -351,7 +388,7 @@ Share reinforcement(const plan::Job& job, const plan::Site& site, const plan::Gr
                     const Blocks& blocks) {
   const auto* wall = std::get_if<plan::Wall>(&ground.element->kind);
   if (!wall || wall->layers.empty() || profile.columns.empty()) return {};
-  Maker maker{job, site, ground, *wall, profile, blocks, {}, {}, stretches(profile, *wall), {}};
+  Maker maker{job, site, ground, *wall, profile, blocks, {}, {}, stretches(profile, *wall), {}, {}};
   maker.share.measures.element = ground.element->id;
   for (std::size_t k = 0; k < wall->layers.size(); ++k) maker.layer(k);
   maker.spacing_rule();

@@ -9,8 +9,22 @@ namespace takeoff::walls {
 struct Extent {
   double from = 0;
   double to = 0;
+  bool operator==(const Extent&) const = default;
 };
 std::vector<Extent> extents(const Profile& profile, const plan::Reinforcement& layer);
+// Its course stands there and has another on top: what lies on the highest course is bought as it was given, but has
+// nothing over it that holds it.
+bool held_down(const Column& column, const plan::Reinforcement& layer);
+// False for what the takeoff refuses: no such roll, laid the weak way, no longer than the block is deep or longer than
+// the roll, no coverage. Such a layer is neither bought nor counted in any check.
+bool holds_at_all(const plan::Job& job, const plan::Reinforcement& layer, const Unit& block);
+
+// Which way a roll is strong, as its detail strong_direction says; neither where it says nothing.
+struct Strong {
+  bool along = false;
+  bool across = false;
+};
+Strong strong(const catalogue::Item& item);
 
 // One layer on one leg of the wall. Legs that run into each other without a corner share their strips: each has those
 // that begin on it.
@@ -56,12 +70,14 @@ void plan_rolls(RollCuts& cuts, units::System system);
 //
 // Warnings, never a design. Problems: "layer-along" (rolled out along the wall where the item is not strong across its
 // roll or not wide enough, or the other way round), "layer-roll" (longer than the roll), "layer-course" (no course to
-// lie on; a flag where only a part of it has none), "layer-coverage", "layer-length" of 0 or of no more than the block,
-// "layer-item" (no roll size). Flags: "layer-spacing" (over 24 in, limit grid-spacing, or twice the depth, between
-// layers and to base and top), "layer-length" (under the larger of 4 ft and 0.6 H of its own place), "layer-strong"
-// (the roll names no strong way), "layer-meets" (a pool, pipe, building, pillar or another wall's zone in its own
-// zone). Notices: "layer-corner" (one course up, or 3 in of fill between, at outside corners), "layer-overlap",
-// "layer-gap". Measures grid_strips, grid_strips_saved, grid_roll_length_m, grid_rolls, grid_design_area_m2.
+// lie on; a flag where only a part of it has none), "layer-coverage", "layer-length" of 0 or of no
+// more than the block, "layer-item" (no roll size, or one of which tens of thousands would be wanted). Flags:
+// "layer-spacing" (over 24 in, limit grid-spacing, or twice the depth, between layers and to base and top),
+// "layer-length" (under the larger of 4 ft and 0.6 H of its own place), "layer-top" (on the highest course: no check
+// counts it), "layer-strong" (the roll names no strong way), "layer-meets" (a pool, pipe, building, pillar or another
+// wall's zone in its own zone). Notices: "layer-corner" (one course up, or 3 in of fill between, at outside corners),
+// "layer-overlap", "layer-gap". Measures grid_strips, grid_strips_saved, grid_roll_length_m, grid_rolls,
+// grid_design_area_m2.
 Share reinforcement(const plan::Job& job, const plan::Site& site, const plan::Ground& ground, const Profile& profile,
                     const Blocks& blocks);
 

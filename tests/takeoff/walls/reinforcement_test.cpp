@@ -305,4 +305,38 @@ TEST(Reinforcement, DemoFromItsHeights) {
   EXPECT_EQ(times(share, "layer-corner"), 1);
 }
 
+// A layer on the highest course lies under nothing but the cap: it is bought as given, and said.
+TEST(Reinforcement, OnTheHighestCourse) {
+  const Share share = reinforcement_of(layered(480, 84, {2, 6}), profile_of({{0, 480, 0, 6}}));
+  ASSERT_EQ(times(share, "layer-top"), 1);
+  EXPECT_EQ(said(share, "layer-top")->severity, problem::Severity::flag);
+  EXPECT_EQ(times(reinforcement_of(layered(480, 84, {2, 5}), profile_of({{0, 480, 0, 6}})), "layer-top"), 0);
+}
+
+TEST(Reinforcement, EndsBeforeItStarts) {
+  plan::Wall wall = layered(480, 84, {2});
+  wall.layers[0].from = inches(200);
+  wall.layers[0].to = inches(100);
+  const Share share = reinforcement_of(wall, profile_of({{0, 480, 0, 6}}));
+  ASSERT_EQ(times(share, "layer-course"), 1);
+  EXPECT_NE(said(share, "layer-course")->text.find("ends where it starts or before"), std::string::npos);
+  EXPECT_EQ(measure(share, "grid_strips"), 0);
+}
+
+// A roll of one grid step, across or along, would be millions of pieces: refused before any is counted.
+TEST(Reinforcement, RollsOfNoSize) {
+  for (const bool along : {false, true}) {
+    WallBook made = stone_book();
+    auto roll = std::make_shared<catalogue::Item>(*made.all->item("grid-6x150"));
+    (along ? roll->length : roll->width) = units::Length::of_steps(1);
+    roll->details["strong_direction"] = "both";
+    made.all->items["grid-6x150"] = roll;
+    plan::Wall wall = layered(480, 60, {2});
+    wall.layers[0].along = along;
+    const Share share = reinforcement_of(wall, profile_of({{0, 480, 0, 6}}), made);
+    EXPECT_EQ(times(share, "layer-item"), 1);
+    EXPECT_EQ(measure(share, "grid_rolls"), 0);
+  }
+}
+
 }  // namespace
