@@ -143,7 +143,9 @@ double FaceLine::behind(double station, const std::vector<Reaching>& edges) cons
     const geometry::Nearest found = geometry::nearest(one, here);
     if (found.distance >= least) continue;
     const Vec to = (one.start - here) + one.at(found.share);
-    if (found.distance > dust && (cross(direction(edge, share), to) > 0) == left_) least = found.distance;
+    if (found.distance <= dust || (cross(direction(edge, share), to) > 0) != left_) continue;
+    const std::optional<Foot> own = foot(geometry::moved(one.start, one.at(found.share)), found.distance + dust);
+    if (own && own->found.behind) least = found.distance;
   }
   return least;
 }

@@ -34,7 +34,8 @@ class FaceLine {
   // degrees from it.
   std::vector<Beside> beside(const std::vector<geometry::Curve>& edges, double reach) const;
   geometry::Point at(double station) const;
-  // From a place on the wall to the nearest of the edges behind it; infinite where none of them reaches it.
+  // From a place on the wall to the nearest of the edges behind it; infinite where none of them reaches it. What lies
+  // in front of another leg is not behind this one, though it may be reached through the fill.
   double behind(double station, const std::vector<Reaching>& edges) const;
   double length() const { return starts_.back(); }
 

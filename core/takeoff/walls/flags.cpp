@@ -78,6 +78,8 @@ std::string pressure_words(const plan::Job& job, double pascals) {
   return units::show_number(pascals * units::square_metres_per_square_foot / units::newtons_per_pound, 0) + " lb/sq ft";
 }
 
+double at_least_0(double pascals) { return std::clamp(pascals, 0.0, 1e12); }  // entries() says what can't be
+
 void flag_ground(const Flagging& all, Share& share) {
   double over = 0;
   const Column* where = nullptr;
@@ -102,7 +104,7 @@ void flag_ground(const Flagging& all, Share& share) {
               engineer, share);
   if (loads.live_pa > 0 || loads.dead_pa > 0)
     all.raise("wall-loaded",
-              "a load of " + pressure_words(all.job, std::max(0.0, loads.live_pa) + std::max(0.0, loads.dead_pa)) +
+              "a load of " + pressure_words(all.job, at_least_0(loads.live_pa) + at_least_0(loads.dead_pa)) +
                   " on the ground behind the wall is entered",
               engineer, share);
 }
@@ -118,8 +120,9 @@ void flag_water_and_toe(const Flagging& all, Share& share) {
     const double height = tallest.courses() * all.profile.course_height;
     const double push = 1000 * units::gravity_m_s2 * height * height / 2;  // fresh water, to the top
     all.raise("wall-water",
-              "water stands behind the wall: the checks count none, and standing to the top it would push with " +
-                  force_words(all.job, push) + " more, " + between(all.job, tallest.from, tallest.to),
+              "water stands behind the wall: the checks count its push to the top, " + force_words(all.job, push) +
+                  ", and its uplift, but nothing that it washes out or softens, " +
+                  between(all.job, tallest.from, tallest.to),
               std::string("drain it; ") + engineer, share);
   }
   if (all.wall.toe_slope > 0)

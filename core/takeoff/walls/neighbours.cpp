@@ -142,6 +142,8 @@ std::vector<Tier> tiers(const Flagging& all) {
 
 void flag_neighbours(const Flagging& all, Share& share) {
   const double reach = loaded_within * tallest(all);
+  const bool none = all.wall.loads && !(all.wall.loads->live_pa > 0) && !(all.wall.loads->dead_pa > 0);
+  const std::string uncounted = none ? ", and the checks count no load for it" : "";
   for (const auto& other : all.site.grounds) {
     if (other->element->id == all.id()) continue;
     const std::string word = load_word(*other->element);
@@ -151,7 +153,7 @@ void flag_neighbours(const Flagging& all, Share& share) {
     if (found)
       all.raise("wall-loaded",
                 word + " " + called(*other->element) + " lies " + edges::shown(all.job, found->distance) +
-                    " behind the wall, within twice its height, " + walls::at(all.job, found->station),
+                    " behind the wall, within twice its height" + uncounted + ", " + walls::at(all.job, found->station),
                 engineer, share);
     if (std::holds_alternative<plan::Pool>(other->element->kind)) flag_pool(all, *other, share);
   }
@@ -159,8 +161,8 @@ void flag_neighbours(const Flagging& all, Share& share) {
     all.raise("wall-tiers",
               "the wall " + called(*tier.other->element) + " stands " + edges::shown(all.job, tier.distance) +
                   (tier.above ? " behind this one, nearer than " : " in front of this one, nearer than ") +
-                  units::show_number(tier_limit(all.job), 1) + " times the lower wall's height, " +
-                  walls::at(all.job, tier.station),
+                  units::show_number(tier_limit(all.job), 1) + " times the lower wall's height" +
+                  (tier.above ? uncounted : "") + ", " + walls::at(all.job, tier.station),
               std::string("the two are designed together: ") + engineer, share);
 }
 

@@ -158,8 +158,8 @@ TEST(Flags, MeasuredFromTrueArcs) {
   const auto told = texts(flagged(round, standing(5, 60 * pi), {{"B", "house", house}}), "wall-loaded");
   ASSERT_EQ(told.size(), 1U);
   EXPECT_EQ(told[0],
-            "the building B house lies 1' 11 1/8\" behind the wall, within twice its height, at 7' 10 1/4\" along the "
-            "wall");
+            "the building B house lies 1' 11 1/8\" behind the wall, within twice its height, at 7' 10 1/4\" from the "
+            "wall's start");
 }
 
 // High where nothing is near, low where the drive is: 3 courses reach 48 in behind the back, 6 reach 96.
@@ -313,4 +313,31 @@ TEST(Flags, WhatStandsAlreadyIsNotJudged) {
   plan::Wall old = wall();
   old.existing = true;
   EXPECT_TRUE(flagged(old, standing(12)).problems.empty());
+}
+
+// A wall with a return round its fill: the deck lies in front of the main leg, and from the return it is reached only
+// through the fill and the main leg. No guard for it; a deck in the fill's own corner wants one.
+TEST(Flags, WhatLiesInFrontOfOneLegIsNotBehindTheOther) {
+  plan::Wall returned = wall();
+  returned.line = line({{0, 0}, {240, 0}}, 240, 240);  // along x, then north; the fill lies north and west
+  Profile profile = standing(5, 480);
+  profile.legs = {{0, 240 * in, 0, pi / 2}, {240 * in, 480 * in, 0, 0}};
+  plan::PavedArea deck;
+  deck.outline = box(0, -100, 240, 0);
+  EXPECT_TRUE(texts(flagged(returned, profile, {{"A1", "", deck}}), "wall-guard").empty());
+  deck.outline = box(150, 24, 216, 90);
+  EXPECT_EQ(texts(flagged(returned, profile, {{"A1", "", deck}}), "wall-guard").size(), 1U);
+}
+
+// With entries that hold no load, what stands behind says that none is counted for it.
+TEST(Flags, LoadsThatTheChecksDoNotCount) {
+  plan::Wall loaded = wall();
+  loaded.loads = plan::WallLoads{};
+  const auto share = flagged(loaded, standing(5), {drive(91, 300, true)});
+  EXPECT_NE(texts(share, "wall-loaded").at(0).find("and the checks count no load for it"), std::string::npos);
+  EXPECT_NE(texts(flagged(loaded, standing(5), {upper(90, 20)}), "wall-tiers").at(0).find("count no load for it"),
+            std::string::npos);
+  loaded.loads->live_pa = 12000;
+  EXPECT_EQ(texts(flagged(loaded, standing(5), {drive(91, 300, true)}), "wall-loaded").at(0).find("count no load"),
+            std::string::npos);
 }
