@@ -70,6 +70,10 @@ std::optional<Round> round_of(const plan::Job& job, const plan::Ground& ground, 
                   "give all three in the catalogue");
   if (pillar.height.steps() <= 0)
     return refuse("pillar-height", "the pillar has no height above the ground", "enter its height");
+  constexpr double tall = 100;  // metres, over ground or under it
+  if (pillar.height.metres().si() > tall || pillar.bury_courses * block.height->metres().si() > tall)
+    return refuse("pillar-height", "the pillar is over " + edges::shown(job, tall) + " high or deep",
+                  "correct its height or the courses that are buried");
   const std::optional<geometry::Vec> along = direction(ground.drawn);
   const Sides drawn = along ? sides(ground.drawn, *along) : Sides();
   if (!drawn.rectangle)
@@ -100,10 +104,11 @@ void say_heights(const plan::Job& job, const plan::Pillar& pillar, const Round& 
                                                edges::shown(job, pillar.height.metres().si()),
                                            "enter a height of whole courses, or let it down", of));
   if (round.buried > pillar.bury_courses)
-    share.problems.push_back(edges::notice(
-        "pillar-bury",
-        std::to_string(round.buried) + " courses are buried in place of " + std::to_string(pillar.bury_courses),
-        "the limit wall-embed of the catalogue asks for it", of));
+    share.problems.push_back(edges::notice("pillar-bury",
+                                           std::to_string(round.buried) +
+                                               (round.buried == 1 ? " course is" : " courses are") +
+                                               " buried in place of " + std::to_string(pillar.bury_courses),
+                                           "the limit wall-embed of the catalogue asks for it", of));
   const std::optional<double> limit = block.number("free_standing_limit_mm");
   if (limit && above > *limit / 1000 + 1e-9)
     share.problems.push_back(edges::flag("wall-free-height",

@@ -250,6 +250,9 @@ void Maker::all() {
                            : 0.005;
   if (!(given.fall > 0))
     return say(fault("pipe-fall", "the pipe behind the wall has no fall", "enter one, 1 % is common practice", id));
+  if (given.fall > 1)
+    return say(fault("pipe-fall", "the pipe behind the wall falls more than it runs",
+                     "enter its fall as a share or in %, 1 % is common practice", id));
   if (given.fall < least - 1e-12)
     say(flag("pipe-fall",
              "the pipe behind the wall falls " + units::show_number(given.fall * 100, 2) + " %, under " +

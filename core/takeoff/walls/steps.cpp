@@ -144,6 +144,13 @@ void check_risers(const Flight& flight, const Rules& rules, Sayer& say) {
   const std::string others = flight.risers == 1 ? ""
                                                 : " and the " + std::to_string(flight.risers - 1) + " above it are " +
                                                       say.shown(flight.riser) + " each";
+  if (flight.lowest <= 0) {
+    say.fault("risers-differ",
+              "the " + std::to_string(flight.risers - 1) + " risers over the lowest, " + say.shown(flight.riser) +
+                  " each with the treads' fall, come out higher than the whole rise",
+              "take fewer risers, or correct the level of the landing or the foot");
+    return;
+  }
   if (std::abs(rest) > rules.spread + 1e-9) {
     say.fault("risers-differ",
               "the lowest riser comes out at " + say.shown(flight.lowest) + others + ": over " +
@@ -160,6 +167,11 @@ void check_risers(const Flight& flight, const Rules& rules, Sayer& say) {
             "risers of " + say.shown(least >= rules.least - 1e-9 ? greatest : least) + " lie outside " +
                 say.shown(rules.least) + " to " + say.shown(rules.greatest),
             "change the number of risers; local code decides, and the limit is the catalogue's");
+}
+
+std::string pitch_words(const plan::Job& job, double share) {
+  if (job.heading.units == units::System::metric) return units::show_number(share * 100, 1) + " %";
+  return units::show_number(share * 12, 3) + " in per ft";
 }
 
 void check_treads(const plan::Job& job, const Flight& flight, const Rules& rules, Sayer& say) {
@@ -182,8 +194,7 @@ void check_treads(const plan::Job& job, const Flight& flight, const Rules& rules
               "enter a fall of 0 or more");
   else if (flight.fall * 12 > most + 1e-9)
     say.flag("tread-pitch",
-             "the treads fall " + units::show_number(flight.fall * 12, 3) + " in per ft, over " +
-                 units::show_number(most, 3),
+             "the treads fall " + pitch_words(job, flight.fall) + ", over " + pitch_words(job, most / 12),
              "lay them flatter; the building inspector decides (IRC R311.7, from memory)");
 }
 
@@ -213,8 +224,9 @@ void raise_flags(const plan::Job& job, const plan::Steps& steps, const Flight& f
   for (int i = 1; i <= flight.risers; ++i) high += flight.level(i) > drop + 1e-9 ? 1 : 0;
   if (high > 0)
     say.flag("steps-guard",
-             "the sides of the upper " + std::to_string(high) + " treads, " + say.shown(high * flight.tread) +
-                 " on each side, stand over " + say.shown(drop) + " above the foot",
+             (high == 1 ? "the sides of the uppermost tread, "
+                        : "the sides of the upper " + std::to_string(high) + " treads, ") +
+                 say.shown(high * flight.tread) + " on each side, stand over " + say.shown(drop) + " above the foot",
              "plan a guard unless the ground beside is as high; the building inspector decides (IRC R312.1)");
   if (made.slab)
     say.flag("steps-frost", "slab treads set in mortar do not follow ground that frost lifts",
@@ -226,7 +238,8 @@ void raise_flags(const plan::Job& job, const plan::Steps& steps, const Flight& f
              "choose a build-up under the steps; the crew lead decides (common practice)");
   if (!made.slab && flight.risers > 1 && made.lap < edges::limit_inches(job, "step-lap", Bound::least, 2) - 1e-9)
     say.flag("steps-lap", "each unit lies only " + say.shown(made.lap) + " on the one below",
-             "lap them by 2 in or more; the crew lead decides (common practice)");
+             "lap them by " + say.shown(edges::limit_inches(job, "step-lap", Bound::least, 2)) +
+                 " or more; the crew lead decides (common practice)");
   say.notice("steps-light", "steps outdoors want light on every tread",
              "plan it with the electrician; local code decides (from memory)");
 }
@@ -294,6 +307,25 @@ void add_base(const plan::Job& job, const plan::Steps& steps, const Flight& flig
                "slope it forward, or lay open stone with a way out (common practice)");
 }
 
+// What no flight is: said, and nothing is counted.
+bool possible(const plan::Steps& steps, Sayer& say) {
+  constexpr double tall = 100;  // metres
+  if (steps.rise.steps() <= 0 || steps.risers < 0) {
+    say.fault("steps-rise", "the steps have no rise above 0, or a number of risers under 0",
+              "enter the height from the ground at the foot to the landing");
+    return false;
+  }
+  const bool high = steps.rise.metres().si() > tall || (steps.cheeks && steps.cheeks->above.metres().si() > tall);
+  if (high || steps.risers > 1000) {
+    say.fault("steps-rise", "the steps are over " + say.shown(tall) + " high or have over 1,000 risers",
+              "enter the height from the ground at the foot to the landing, and break the flight with landings");
+    return false;
+  }
+  if (std::abs(steps.tread_fall.value_or(0)) <= 1) return true;
+  say.fault("tread-pitch", "the treads fall more than they run", "enter their fall as a share: 0.01 is 1 %");
+  return false;
+}
+
 }  // namespace
 
 Across across(double width, double unit) {
@@ -327,11 +359,7 @@ Share steps(const plan::Job& job, const plan::Site&, const plan::Ground& ground)
   Sayer say(job, id, share);
   const std::optional<Made> made = made_of(job, *what, id, share);
   if (!made) return share;
-  if (what->rise.steps() <= 0 || what->risers < 0) {
-    say.fault("steps-rise", "the steps have no rise above 0, or a number of risers under 0",
-              "enter the height from the ground at the foot to the landing");
-    return share;
-  }
+  if (!possible(*what, say)) return share;
   const units::Turn up = units::turn(what->up);
   const Sides drawn = sides(ground.drawn, {up.cosine, up.sine});
   const Rules rules = rules_of(job, what->public_way);

@@ -34,7 +34,7 @@ Share stone(const plan::Job& job, const plan::Ground& ground, const Profile& pro
 // stone and the top of the pad. A dense pad sheds: the pipe lies behind it on stone of its own (as thick as the pad).
 // An open pad holds water as deep as the lowest outlet lies above its bottom.
 //
-// Problems: "pipe-outlets" (none given, or not along this wall), "pipe-fall" (0 or less; under the limit pipe-fall a
+// Problems: "pipe-outlets" (none given, or not along this wall), "pipe-fall" (0 or less, or over 1; under the limit pipe-fall a
 // flag), "pipe-low" (an outlet below the bottom of the stone), "pipe-dead-depth" (water kept in an open pad over the
 // limit dead-depth, or longer than draw-down where the person counts on the ground), "pipe-solid", "outlet-perforated",
 // "drained-by" (the drain run named for it is not there, or is no pipe). Flags: "pipe-high" (above the pad somewhere:

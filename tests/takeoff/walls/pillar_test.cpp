@@ -130,4 +130,15 @@ TEST(Pillar, WhatIsNotBuiltHereIsNothing) {
   EXPECT_NE(said(taken(with(pillar(), [](plan::Pillar& what) { what.block = "none"; })), "item-missing"), nullptr);
 }
 
+TEST(Pillar, NumbersThatNoPillarHas) {
+  for (const double height : {0.0, -30.0, 1e7}) {
+    const Share share = taken(pillar(24, 24, height));
+    EXPECT_TRUE(said(share, "pillar-height")) << height;
+    EXPECT_TRUE(share.lines.empty());
+  }
+  const Share deep = taken(with(pillar(), [](plan::Pillar& what) { what.bury_courses = 1000000000; }));
+  EXPECT_TRUE(said(deep, "pillar-height"));
+  EXPECT_TRUE(deep.lines.empty());
+}
+
 }  // namespace

@@ -166,6 +166,9 @@ TEST(WallPipe, BadPipesAreSaidAndStillCounted) {
   const Share flat = pipe_of(piped(480, {level(0, -6)}, "wall-base-open", 0), forty);
   ASSERT_TRUE(said(flat, "pipe-fall"));
   EXPECT_EQ(said(flat, "pipe-fall")->severity, problem::Severity::problem);
+  const Share steep = pipe_of(piped(480, {level(0, -6)}, "wall-base-open", 1e300), forty);  // once ended the program
+  ASSERT_TRUE(said(steep, "pipe-fall"));
+  EXPECT_EQ(said(steep, "pipe-fall")->severity, problem::Severity::problem);
   const Share slow = pipe_of(piped(480, {level(0, -6)}, "wall-base-open", 0.004), forty);
   ASSERT_TRUE(said(slow, "pipe-fall"));
   EXPECT_EQ(said(slow, "pipe-fall")->severity, problem::Severity::flag);

@@ -305,4 +305,34 @@ TEST(Steps, PairsOfPiecesAreAsFewAsCanBe) {
   }));
 }
 
+// Numbers that no flight has are refused before anything is counted by them.
+TEST(Steps, WhatNoFlightIs) {
+  const auto refused = [](const char* code, const std::function<void(plan::Steps&)>& change) {
+    plan::Steps steps = flight(18, "step-6x16x48");
+    change(steps);
+    const Share share = taken(steps);
+    EXPECT_TRUE(said(share, code)) << code;
+    EXPECT_TRUE(share.lines.empty());
+  };
+  refused("steps-rise", [](auto& s) { s.rise = {}; });
+  refused("steps-rise", [](auto& s) { s.rise = inches(-18); });
+  refused("steps-rise", [](auto& s) { s.risers = -1; });
+  refused("steps-rise", [](auto& s) { s.risers = 1000000000; });
+  refused("steps-rise", [](auto& s) { s.rise = inches(1e7); });
+  refused("steps-rise", [](auto& s) { s.cheeks = plan::Cheeks{"sw-6x12", "", true, true, inches(1e7)}; });
+  refused("tread-pitch", [](auto& s) { s.tread_fall = 1e300; });
+  refused("steps-tread", [](auto& s) { s.lap = inches(16); });
+}
+
+// Ten blocks of 6 in on a rise of 18 in: the lowest would lie 36 in in the ground.
+TEST(Steps, MoreRisersThanTheRiseHolds) {
+  plan::Steps steps = flight(18, "step-6x16x48");
+  steps.risers = 10;
+  const Share share = taken(steps);
+  ASSERT_TRUE(said(share, "risers-differ"));
+  EXPECT_EQ(said(share, "risers-differ")->text,
+            "the 9 risers over the lowest, 6\" each with the treads' fall, come out higher than the whole rise");
+  EXPECT_EQ(std::ranges::count(share.problems, "risers-differ", &problem::Problem::code), 1);
+}
+
 }  // namespace

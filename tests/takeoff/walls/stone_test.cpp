@@ -189,6 +189,10 @@ TEST(WallStone, WhatIsNotChosenIsSaid) {
   seat.free_standing = true;
   const Share free = stone_of(seat, profile_of({{0, 48, 0, 4}}));
   EXPECT_FALSE(said(free, "wall-no-stone"));
+  const Share chosen =
+      stone_of(with_stone(seat), profile_of({{0, 48, 0, 4}}));  // nothing is behind a free-standing wall
+  EXPECT_FALSE(chosen.measures.get("drainage_stone_m3").has_value());
+  EXPECT_FALSE(chosen.measures.get("soil_cap_m3").has_value());
   EXPECT_TRUE(said(free, "wall-no-base"));
 }
 
