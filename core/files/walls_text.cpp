@@ -34,8 +34,11 @@ std::string check_row(const Check& check, units::System system) {
   const units::Amount amount = check.working.amount();
   const std::string wanted =
       std::string(check.at_most ? "at most " : "at least ") + value_in_words(check.limit, amount.unit, system);
-  return at_left("  " + check.name, 58) + at_right(value_in_words(amount.value, amount.unit, system), 14) + "   " +
-         at_left(wanted, 24) + (check.passes() ? "passes" : "FAILS") + "\n";
+  const std::string name = "  " + check.name;
+  const bool long_name = columns_of(name) > 58;
+  return (long_name ? wrapped(check.name, "  ", 4) + std::string(58, ' ') : at_left(name, 58)) +
+         at_right(value_in_words(amount.value, amount.unit, system), 14) + "   " + at_left(wanted, 24) +
+         (check.passes() ? "passes" : "FAILS") + "\n";
 }
 
 // The checks of one element and stretch, in the order found.
@@ -106,14 +109,14 @@ struct OfItem {
   std::vector<Setting> settings;
 };
 
-// "course 3, end piece" is an end piece, on course 3.
+// "course 3, end piece" and "courses 2, 4 and 6, end piece" are end pieces; nothing where no course is named.
 std::string course_of(const std::string& what) {
-  if (!what.starts_with("course ")) return {};
-  return what.substr(0, what.find(", "));
+  if (!what.starts_with("course ") && !what.starts_with("courses ")) return {};
+  return what.substr(0, what.rfind(", "));
 }
 std::string kind_of(const std::string& what) {
-  const std::string course = course_of(what);
-  return course.size() + 2 <= what.size() && !course.empty() ? what.substr(course.size() + 2) : what;
+  const std::size_t course = course_of(what).size();
+  return course > 0 && course + 2 <= what.size() ? what.substr(course + 2) : what;
 }
 
 // A tenth of a millimetre tells settings apart, and is less than a saw can be set to.

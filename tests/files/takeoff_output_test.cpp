@@ -151,11 +151,11 @@ TEST(TakeoffText, EqualCutsStandInOneRow) {
   cut("course 1, corner piece", "at 12' 0\"", 1, 0.2, 0.7853981633974483);
   cut("course 1, end piece", "at 0\"", 1, 0.1016, 0);
   cut("course 2, end piece", "at 0\"", 1, 0.2032, 0);
-  cut("course 3, end piece", "at 0\"", 1, 0.1016, 0);
+  cut("courses 3, 5 and 7, end piece", "at 0\"", 3, 0.1016, 0);
   const std::string text = files::takeoff_text(results);
-  // 4 cuts of 1 ft.
-  EXPECT_NE(text.find("4 cuts through 8\", 4 ft in all"), std::string::npos) << text;
-  const auto two = text.find("end piece, left part kept: course 1 at 0\"; course 3 at 0\"");
+  // 6 cuts of 1 ft.
+  EXPECT_NE(text.find("6 cuts through 8\", 6 ft in all"), std::string::npos) << text;
+  const auto two = text.find("end piece, left part kept: course 1 at 0\"; courses 3, 5 and 7");
   const auto long_one = text.find("end piece, left part kept: course 2 at 0\"");
   const auto corner = text.find("45  ");
   ASSERT_NE(two, std::string::npos) << text;
