@@ -72,6 +72,7 @@ struct Maker {
     for (const Stretch& one : all) at_corners(one, parts);
     if (parts.empty()) return;
     const Working volume = sum(std::move(parts), "reinforced fill");
+    if (volume.amount().value < 1e-9) return;  // a corner so sharp that the legs leave no room for it
     share.measures.put("reinforced_fill_m3", volume.amount().value);
     placed(volume);
   }

@@ -177,6 +177,17 @@ TEST(WallStone, FabricHangsInPieces) {
   EXPECT_NEAR(measure(share, "wall_fabric_m2"), (480.0 * 64 + 7 * 12 * 64) * in * in, 1e-9);
 }
 
+// Legs that run back on each other leave no room for a zone: none, not a rounding error of it.
+TEST(WallStone, NoFillInACornerOfNoRoom) {
+  plan::Wall wall = with_stone(straight(480, 36));
+  wall.layers = {{1, "grid-6x150", inches(60), {}, {}, 1, false}};
+  Profile profile = profile_of({{0, 480, 0, 6}});
+  profile.legs = {{0, 240 * in, 0, 172 * pi / 180}, {240 * in, 480 * in, 0, 0}};
+  const Share share = stone_of(wall, profile);
+  EXPECT_FALSE(share.measures.get("reinforced_fill_m3").has_value());
+  EXPECT_FALSE(said(share, "fill-earth"));
+}
+
 TEST(WallStone, WhatIsNotChosenIsSaid) {
   const Share bare = stone_of(straight(480, 36), profile_of({{0, 480, 0, 6}}), plain_blocks(),
                               one_course({0, 18 * in, 0, 0}, {{Make::whole, 0, 18 * in, false, 0}}));
@@ -233,6 +244,38 @@ TEST(WallStone, AgreesWithSlices) {
       }
     RC_ASSERT(std::abs(measure(share, "drainage_stone_m3") - column * in3) < 1e-9);
     RC_ASSERT(std::abs(share.measures.get("reinforced_fill_m3").value_or(0) - fill * in3) < 1e-9);
+  }));
+}
+
+// What stands behind a wall fills its section once: at stations in no order, points a finger apart are counted that lie
+// behind the blocks, over their base, under their top and within the column or the layer that reaches there.
+TEST(WallStone, NothingBehindAWallIsCountedTwice) {
+  EXPECT_TRUE(rc::check("column, fill and cap together are the section behind the blocks", [] {
+    std::vector<Stands> columns;
+    double at = 0;
+    const int count = *rc::gen::inRange(1, 6);
+    for (int i = 0; i < count; ++i) {
+      const int base = *rc::gen::inRange(0, 3);
+      columns.push_back({at, at + 24, base, base + *rc::gen::inRange(1, 7)});
+      at += 24;
+    }
+    plan::Wall wall = with_stone(straight(at, 36));
+    const int stone = *rc::gen::inRange(1, 30), reach = *rc::gen::inRange(13, 80), on = *rc::gen::inRange(1, 8);
+    wall.stone->drain_depth = inches(stone);
+    if (*rc::gen::arbitrary<bool>()) wall.stone->fill = *rc::gen::element<std::string>("agg-no57", "fill-sand");
+    wall.layers = {{on, "grid-6x150", inches(reach), {}, {}, 1, false}};
+    const Share share = stone_of(wall, profile_of(columns));
+    double cells = 0;
+    for (const Stands& one : columns)
+      for (int y = 12; y < 100; ++y)
+        for (int z = one.base * 8; z < one.top * 8; ++z) {
+          const bool layer_here = on > one.base && on <= one.top && y < reach;
+          if (y < 12 + stone || layer_here) cells += 24;
+        }
+    double sum = 0;
+    for (const char* part : {"drainage_stone_m3", "reinforced_fill_m3", "soil_cap_m3"})
+      sum += share.measures.get(part).value_or(0);
+    RC_ASSERT(std::abs(sum - cells * in3) < 1e-9);
   }));
 }
 
