@@ -34,6 +34,18 @@ struct Best {
 
 }  // namespace
 
+double bury_divisor(double toe) {
+  if (toe <= 0) return 20;
+  constexpr double slopes[] = {0, 1.0 / 3, 1.0 / 2, 2.0 / 3};
+  constexpr double divisors[] = {20, 10, 7, 5};
+  const double slope = 1 / toe;
+  for (int i = 1; i < 4; ++i) {
+    if (slope > slopes[i]) continue;
+    return divisors[i - 1] + (divisors[i] - divisors[i - 1]) * (slope - slopes[i - 1]) / (slopes[i] - slopes[i - 1]);
+  }
+  return divisors[3];
+}
+
 std::vector<int> base_steps(const std::vector<Allowed>& allowed, double least_run, double into_bank) {
   std::vector<int> may = run_on(allowed, into_bank);
   if (allowed.empty()) return may;

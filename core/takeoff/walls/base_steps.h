@@ -1,9 +1,13 @@
-// Which whole course a wall's base may start from, stretch by stretch.
+// How deep a wall's base lies, and which whole course it may start from, stretch by stretch.
 #pragma once
 
 #include <vector>
 
 namespace takeoff::walls {
+
+// Exposed height over buried depth where the ground in front falls 1 in `toe` (0: level), from memory of the design
+// manual: level 20, 3H:1V 10, 2H:1V 7, 1.5H:1V and steeper 5; straight between in the slope.
+double bury_divisor(double toe);
 
 // A stretch along the wall and the highest course that may be its lowest one.
 struct Allowed {

@@ -21,7 +21,9 @@ namespace {
 
 constexpr double dust = 1e-6;                              // metres
 constexpr double sixteenth = units::metres_per_inch / 16;  // what nobody builds to
-constexpr int most_courses = 200;
+constexpr int most_courses = 60;                           // more, or higher, is a typing error
+constexpr double most_height = 30;                         // metres
+constexpr std::size_t most_heights = 10'000;
 
 // Heights as they are reckoned with: places that mean a corner or an end lie exactly on it.
 struct Given {
@@ -37,7 +39,7 @@ Heights on_places(const std::vector<plan::HeightAt>& given, const Where& places)
   std::vector<Heights::Knot> knots = plain.knots();
   for (Heights::Knot& knot : knots) {
     for (double place : places) {
-      if (std::abs(knot.at - place) < dust) knot.at = place;
+      if (std::abs(knot.at - place) < sixteenth) knot.at = place;
     }
   }
   return Heights::of(std::move(knots));
@@ -47,7 +49,7 @@ void told_order(const plan::Job& job, const std::vector<plan::HeightAt>& given, 
                 const plan::ElementId& of, Share& share) {
   const bool sorted = std::ranges::is_sorted(given, {}, &plan::HeightAt::at);
   const bool inside = std::ranges::all_of(given, [&](const plan::HeightAt& one) {
-    return one.at.metres().si() > -dust && one.at.metres().si() < length + dust;
+    return one.at.metres().si() > -sixteenth && one.at.metres().si() < length + sixteenth;
   });
   if (sorted && inside) return;
   share.problems.push_back(edges::notice("wall-heights",
@@ -87,19 +89,6 @@ std::optional<Given> given_heights(const plan::Job& job, const plan::Wall& wall,
   return given;
 }
 
-// Exposed height over buried depth, from memory of the design manual: level 20, 3H:1V 10, 2H:1V 7, 1.5H:1V 5.
-double bury_divisor(double toe) {
-  if (toe <= 0) return 20;
-  constexpr double slopes[] = {0, 1.0 / 3, 1.0 / 2, 2.0 / 3};
-  constexpr double divisors[] = {20, 10, 7, 5};
-  const double slope = 1 / toe;
-  for (int i = 1; i < 4; ++i) {
-    if (slope > slopes[i]) continue;
-    return divisors[i - 1] + (divisors[i] - divisors[i - 1]) * (slope - slopes[i - 1]) / (slopes[i] - slopes[i - 1]);
-  }
-  return divisors[3];
-}
-
 // How deep the base has to lie, and under what.
 struct Rule {
   const Given* given = nullptr;
@@ -131,12 +120,14 @@ bool stepped(const Heights& heights) {
 
 void add_steps(const Heights& heights, double length, std::vector<double>& places) {
   for (const Heights::Knot& knot : heights.knots()) {
-    if (knot.at > dust && knot.at < length - dust) places.push_back(knot.at);
+    if (std::abs(heights.after(knot.at) - heights.before(knot.at)) < dust) continue;  // says nothing new
+    if (knot.at > sixteenth && knot.at < length - sixteenth) places.push_back(knot.at);
   }
 }
 
-// Stretches within which nothing steps: between given steps, and on half-unit modules where something slopes.
-std::vector<double> cell_ends(const Given& given, bool modules, double module, double length) {
+// Stretches within which nothing steps: between given steps, and on half-unit modules where something slopes. Walls are
+// begun at their lower end, and so are the modules.
+std::vector<double> cell_ends(const Given& given, bool modules, double module, double length, bool from_finish) {
   std::vector<double> ends{0, length};
   for (const Heights* of : {&given.top, &given.base}) {
     if (stepped(*of)) add_steps(*of, length, ends);
@@ -144,23 +135,26 @@ std::vector<double> cell_ends(const Given& given, bool modules, double module, d
   std::ranges::sort(ends);
   const std::size_t kept = ends.size();
   if (modules) {
-    for (int i = 1; i * module < length - dust; ++i) {
-      const double at = i * module;
+    for (int i = 1; i * module < length - sixteenth; ++i) {
+      const double at = from_finish ? length - i * module : i * module;
       const auto next = std::lower_bound(ends.begin(), ends.begin() + static_cast<std::ptrdiff_t>(kept), at);
-      const bool taken = std::abs(*next - at) < dust || std::abs(*std::prev(next) - at) < dust;
+      const bool taken = std::abs(*next - at) < sixteenth || std::abs(*std::prev(next) - at) < sixteenth;
       if (!taken) ends.push_back(at);
     }
     std::ranges::sort(ends);
   }
   std::vector<double> result;
   for (double end : ends) {
-    if (result.empty() || end > result.back() + dust) result.push_back(end);
+    if (result.empty() || end > result.back() + sixteenth) result.push_back(end);
   }
+  if (result.size() == 1) result.push_back(length);
+  result.back() = length;
   return result;
 }
 
-int down(double value) { return static_cast<int>(std::floor(value)); }
-int up(double value) { return static_cast<int>(std::ceil(value)); }
+// Heights beyond all reason are told of later; till then they have to be numbers.
+int down(double value) { return static_cast<int>(std::floor(std::clamp(value, -1e6, 1e6))); }
+int up(double value) { return static_cast<int>(std::ceil(std::clamp(value, -1e6, 1e6))); }
 
 struct Work {
   const plan::Job& job;
@@ -170,8 +164,8 @@ struct Work {
   Share& share;
 };
 
-// True where there is something to build everywhere; heights beyond all reason are typing errors.
-bool sensible(const Work& w, const Given& given, const Profile& profile) {
+// True where there is something to build.
+bool shows(const Work& w, const Given& given) {
   const Heights &g = given.ground, &t = given.top;
   double most = t.after(0) - g.after(0);
   for (const Heights* of : {&g, &t}) {
@@ -179,17 +173,20 @@ bool sensible(const Work& w, const Given& given, const Profile& profile) {
       most = std::max({most, t.after(k.at) - g.after(k.at), t.before(k.at) - g.before(k.at)});
     }
   }
-  if (most <= dust) {
-    w.share.problems.push_back(edges::fault("wall-height", "the wall stands nowhere above the ground in front",
-                                            "raise its top or lower the ground", w.of));
-    return false;
-  }
-  const double least = std::min(g.least(0, profile.length),
-                                given.base.empty() ? g.least(0, profile.length) : given.base.least(0, profile.length));
-  if ((t.greatest(0, profile.length) - least) / w.block.height < most_courses) return true;
-  w.share.problems.push_back(edges::fault("wall-height",
-                                          "the wall would have more than " + std::to_string(most_courses) + " courses",
-                                          "look at its heights: they may be in another unit", w.of));
+  if (most > dust) return true;
+  w.share.problems.push_back(edges::fault("wall-height", "the wall stands nowhere above the ground in front",
+                                          "raise its top or lower the ground", w.of));
+  return false;
+}
+
+// Heights beyond all reason are typing errors, and nobody waits for their courses.
+bool of_human_height(const Work& w, double height) {
+  if (height <= most_height && height / w.block.height <= most_courses) return true;
+  w.share.problems.push_back(
+      edges::fault("wall-height",
+                   "the wall would stand " + edges::shown(w.job, height) + " from its lowest base to its top, over " +
+                       std::to_string(most_courses) + " courses or " + edges::shown(w.job, most_height),
+                   "look at its heights and its buried courses: they may be in another unit", w.of));
   return false;
 }
 
@@ -321,11 +318,15 @@ void build(const Work& w, const Given& given, Profile& profile) {
       bury_divisor(w.wall.toe_slope)};
   const bool top_fixed = w.wall.fixed == plan::Wall::Fixed::top;
   const double lowest = given.base.empty() ? rule.least_under(0, profile.length) : given.base.least(0, profile.length);
-  const Grid grid{top_fixed ? given.top.greatest(0, profile.length) - profile.cap_height : lowest, h};
+  const double highest = given.top.greatest(0, profile.length);
+  if (!of_human_height(w, highest - lowest)) return;
+  const Grid grid{top_fixed ? highest - profile.cap_height : lowest, h};
   const bool slopes =
       !stepped(given.top) ||
       (given.base.empty() ? !stepped(given.ground) || given.ground.knots().size() > 1 : !stepped(given.base));
-  const std::vector<double> ends = cell_ends(given, slopes, w.block.length / 2, profile.length);
+  const Heights& lower = given.base.empty() ? given.ground : given.base;
+  const bool from_finish = lower.before(profile.length) < lower.after(0) - dust;
+  const std::vector<double> ends = cell_ends(given, slopes, w.block.length / 2, profile.length, from_finish);
   const std::vector<int> base = bases(w, rule, given, grid, ends);
   std::vector<int> top;
   for (std::size_t i = 0; i + 1 < ends.size(); ++i) {
@@ -363,10 +364,16 @@ std::optional<Profile> profile(const plan::Job& job, const plan::Ground& ground,
   made.length = made.legs.back().to;
   const catalogue::Item* cap = wall->cap.empty() ? nullptr : job.catalogue->item(wall->cap);
   if (cap && cap->height) made.cap_height = cap->height->metres().si();
+  if (std::max({wall->ground.size(), wall->top.size(), wall->base.size(), wall->ground_behind.size()}) > most_heights) {
+    share.problems.push_back(edges::fault(
+        "wall-heights", "the wall has more than " + std::to_string(most_heights) + " levels of one kind along its line",
+        "keep those where it bends or steps", of));
+    return std::nullopt;
+  }
   const auto given = given_heights(job, *wall, made, of, share);
   if (!given) return std::nullopt;
   const Work work{job, *wall, of, block, share};
-  if (!sensible(work, *given, made)) return std::nullopt;
+  if (!shows(work, *given)) return std::nullopt;
   build(work, *given, made);
   if (made.columns.empty()) return std::nullopt;
   made.ground = given->ground;

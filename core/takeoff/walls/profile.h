@@ -110,10 +110,12 @@ struct Profile {
 //   steps on half-unit modules, runs of at least 2 units and 4 ft (limit wall-step-run); at a step the lower courses
 //   run one unit on into the bank. A step in the ground itself is followed the same way.
 // - The top steps by whole courses: the least step function not under what was wanted (within 1/16 in), steps on
-//   half-unit modules from the start of the wall unless they were given as steps.
-// Bad walls give a problem and no profile: "wall-height" (0 or less, top under base somewhere, more than 200 courses),
+//   half-unit modules from the wall's lower end unless they were given as steps.
+// Bad walls give a problem and no profile: "wall-height" (0 or less, top under base somewhere, more than 60 courses or
+// 30 m),
 // "wall-no-height" (neither a top nor a height, or a top without the ground in front), "wall-crosses-itself" (the line;
-// touching counts). "wall-heights" (heights out of order or past the end) is a notice, and they still count. Imported
+// touching counts). "wall-heights" (heights out of order or past the end) is a notice, and they still count;
+// over 10,000 of them are a problem. Imported
 // walls with `height` alone stand on level ground at 0.
 std::optional<Profile> profile(const plan::Job& job, const plan::Ground& ground, const Unit& block, Share& share);
 

@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "takeoff/edges/notes.h"
 #include "takeoff/walls/courses.h"
 
@@ -5,10 +7,14 @@ namespace takeoff::walls {
 
 namespace {
 
+constexpr double least_size = 0.02;  // metres: less is a typing error
+
 std::optional<std::string> wrong_with(const catalogue::Item& item, const Unit& unit) {
   if (!item.length || unit.length <= 0) return "has no length";
   if (!item.width || unit.depth <= 0) return "has no depth";
   if (!item.height || unit.height <= 0) return "has no height";
+  if (std::min({unit.length, unit.depth, unit.height}) < least_size)
+    return "is under 20 mm (3/4 in) long, deep or high, and nobody lays a wall of that";
   if (unit.back <= 0 || unit.back > unit.length) return "has a back face that is not between 0 and its front face";
   if (unit.setback < 0) return "has a setback below 0";
   if (unit.setback >= unit.depth)
@@ -80,9 +86,9 @@ LayRules lay_rules(const plan::Job& job, const plan::Wall& wall, const Blocks& b
   const auto bond = job.catalogue->limits.find("wall-bond");
   const double least = bond == job.catalogue->limits.end() ? 0.25 : bond->second.least.value_or(0.25);
   LayRules rules;
-  rules.least_overlap = wall.least_overlap.value_or(least);
+  rules.least_overlap = std::clamp(wall.least_overlap.value_or(least), 0.0, 0.5);  // no joint is further from two
   rules.sliver = std::max(job.choices.sliver_share * blocks.block.length, job.choices.sliver_width.metres().si());
-  rules.kerf = job.choices.kerf.metres().si();
+  rules.kerf = std::max(0.0, job.choices.kerf.metres().si());
   rules.free_standing = wall.free_standing;
   rules.depth = blocks.block.depth;
   rules.start_shows = wall.start_end == plan::Wall::End::free;

@@ -150,7 +150,9 @@ TEST(Profile, AutomaticBaseIsBuriedEverywhereAndStepsInRuns) {
     for (const Column& c : p.columns) RC_ASSERT(c.top == p.columns[0].top);
     for (const Column& c : p.columns) {
       RC_ASSERT(c.length() > 48 * in - 1e-6 || p.columns.size() == 1);
-      const double modules = c.from / (9 * in);
+      // From the lower end, where a wall is begun.
+      const bool from_finish = g.before(length * in) < g.after(0);
+      const double modules = (from_finish ? length * in - c.to : c.from) / (9 * in);
       RC_ASSERT(std::abs(modules - std::round(modules)) < 1e-6);
     }
   }));
