@@ -76,6 +76,13 @@ bool parts(const Leg& a, const Leg& b, const Blocks& blocks) {
 
 Column across(const Column& column) { return {0, 0, column.base, column.top}; }
 
+// Of the two legs at a corner, whether the one before has the long face, or runs through, in courses 1, 3, 5: the
+// longer one, so that a wall counts the same whichever way it is drawn. Round a closed line every leg does so at its
+// end.
+bool first_before(const Profile& profile, std::size_t leg) {
+  return profile.closed || profile.legs[leg].length() > profile.legs[leg + 1].length() - thin;
+}
+
 void clip(Bay& bay, const Profile& profile, std::size_t& column) {
   const double from = bay.legs.front().from, to = bay.legs.back().to;
   while (column > 0 && profile.columns[column].from > from - dust) --column;
@@ -98,10 +105,14 @@ std::vector<Bay> bays(const Profile& profile, const Blocks& blocks) {
     const bool begins = i == 0 || parts(profile.legs[i - 1], profile.legs[i], blocks);
     if (begins) {
       all.emplace_back();
-      if (i > 0) all.back().before = profile.legs[i - 1].corner;
+      if (i > 0) {
+        all.back().before = profile.legs[i - 1].corner;
+        all.back().first_at_start = !first_before(profile, i - 1);
+      }
       if (i == 0 && profile.closed) all.back().before = profile.legs.back().corner;
     }
     all.back().legs.push_back(profile.legs[i]);
+    all.back().first_at_finish = i + 1 == profile.legs.size() || first_before(profile, i);
   }
   std::size_t column = 0;
   for (Bay& bay : all) clip(bay, profile, column);
@@ -155,9 +166,9 @@ struct End {
   bool corner = false;
 };
 
-End end_at_corner(const Filling& f, double corner, int course, bool leg_before) {
-  // The leg before has the long face, or runs through, in courses 1, 3, 5 as people count.
-  const bool turn = leg_before == (course % 2 == 0);
+End end_at_corner(const Filling& f, double corner, int course, bool first) {
+  const bool turn = first == (course % 2 == 0);  // courses 1, 3, 5 as people count
+
   switch (meeting(corner, f.blocks, f.rules)) {
     case Meeting::square_out:
       return {{Make::corner, turn ? f.blocks.corner->length : f.blocks.corner->depth, 0}, 0, true};
@@ -176,9 +187,9 @@ End end_at_corner(const Filling& f, double corner, int course, bool leg_before) 
   return {};
 }
 
-End end_of(const Filling& f, const std::optional<Column>& beyond, double corner, int course, bool leg_before,
+End end_of(const Filling& f, const std::optional<Column>& beyond, double corner, int course, bool first,
            bool wall_end_shows) {
-  if (stands(beyond, course)) return end_at_corner(f, corner, course, leg_before);
+  if (stands(beyond, course)) return end_at_corner(f, corner, course, first);
   const bool shows = beyond ? beyond->top <= course : wall_end_shows;
   if (shows && f.blocks.end) return {{Make::end, f.blocks.end->length, 0}, 0, false};
   return {};
@@ -193,19 +204,26 @@ double metres_on_arcs(const Bay& bay, const CourseLine& line, double from, doubl
   return sum;
 }
 
-// A run too short for its fixed pieces is one piece, or keeps the corner unit that it counts, or the first of them.
+// Which of two fixed pieces stays where there is no room for both.
+int weight(const Fixed& piece) {
+  if (piece.length <= 0) return 0;
+  return piece.make == Make::corner ? 3 : piece.angle > 0 ? 2 : 1;
+}
+
+// A run too short for its fixed pieces is one piece, or keeps the corner unit that it counts, a mitre before an end.
 void make_room(Slot& slot, const Filling& f) {
   const double whole = slot.own_to - slot.own_from;
-  if (slot.start.length + slot.finish.length == 0 || slot.fill() > f.rules.sliver - dust) return;
-  if (std::abs(slot.fill()) < dust) return;
-  const bool counts_corner = slot.finish.make == Make::corner;
-  if (!counts_corner && slot.start.make != Make::corner && whole < f.unit.length + dust) {
+  if (slot.start.length + slot.finish.length == 0 || slot.fill() > f.rules.sliver - thin) return;
+  if (std::abs(slot.fill()) < thin) return;
+  const int heavier = std::max(weight(slot.start), weight(slot.finish));
+  if (heavier < 3 && whole < f.unit.length + thin) {
     slot.start = {Make::cut, whole, std::max(slot.start.angle, slot.finish.angle)};
     slot.finish = {};
   }
-  if (slot.fill() > -dust) return;
-  (counts_corner ? slot.start : slot.finish) = {};
-  Fixed& kept = counts_corner ? slot.finish : slot.start;
+  if (slot.fill() > -thin) return;
+  const bool keeps_finish = weight(slot.finish) > weight(slot.start) || slot.finish.make == Make::corner;
+  (keeps_finish ? slot.start : slot.finish) = {};
+  Fixed& kept = keeps_finish ? slot.finish : slot.start;
   kept.length = std::min(kept.length, whole);
 }
 
@@ -228,8 +246,9 @@ Slot slot(const Filling& f, std::size_t first, std::size_t last, int course, con
   made.shows = to_on(face) - from_on(face);
   const std::optional<Column> left = at_start ? f.bay.left : columns[first - 1];
   const std::optional<Column> right = at_end ? f.bay.right : columns[last + 1];
-  const End a = end_of(f, left, at_start ? f.bay.before : 0, course, false, f.rules.start_shows);
-  const End b = end_of(f, right, at_end ? f.bay.legs.back().corner : 0, course, true, f.rules.finish_shows);
+  const End a = end_of(f, left, at_start ? f.bay.before : 0, course, f.bay.first_at_start, f.rules.start_shows);
+  const End b =
+      end_of(f, right, at_end ? f.bay.legs.back().corner : 0, course, f.bay.first_at_finish, f.rules.finish_shows);
   made.own_from -= a.hidden;
   made.own_to += b.hidden;
   made.hidden = a.hidden + b.hidden;
@@ -257,7 +276,7 @@ std::vector<Slot> slots(const Bay& bay, const Blocks& blocks, const LayRules& ru
       std::size_t last = i;
       while (last + 1 < columns.size() && stands(columns[last + 1], course)) ++last;
       Slot made = slot(f, i, last, course, lines[number], face);
-      if (made.own_to - made.own_from > dust) all.push_back(made);
+      if (made.own_to - made.own_from > thin) all.push_back(made);
       i = last;
     }
   }

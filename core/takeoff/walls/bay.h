@@ -6,6 +6,9 @@
 namespace takeoff::walls {
 
 inline constexpr double dust = 1e-6;  // metres: less is no length
+// Metres: less is no piece and no overlap. No saw takes so little off and no block is that true; and a wall drawn askew
+// is off by a few thousandths of it, because its points lie on a grid.
+inline constexpr double thin = units::metres_per_inch / 32;
 
 // The line of one course along the legs of its bay; "own" metres are measured from its start.
 struct CourseLine {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <compare>
 #include <cstdint>
 #include <limits>
 
@@ -11,60 +12,93 @@ namespace {
 
 constexpr double sixteenth = units::metres_per_inch / 16;
 
-using Cost = std::int64_t;
-constexpr Cost for_overlap = 1'000'000'000'000;
-constexpr Cost for_sliver = 100'000'000;
-constexpr Cost for_cut = 10'000;
+// What a choice costs, the weightiest first.
+struct Cost {
+  std::int64_t overlaps = 0;  // joints nearer to one below than wanted
+  std::int64_t slivers = 0;
+  std::int64_t cuts = 0;
+  std::int64_t beside_corners = 0;  // cuts there
+  std::int64_t halves = 0;
+  std::int64_t sawn = 0;    // sum of cut pieces, 1/64 in
+  std::int64_t lesser = 0;  // sum of the smaller of two, 1/64 in: small ones come out of one unit
+  std::int64_t at_start = 0;
+  auto operator<=>(const Cost&) const = default;
+  Cost& operator+=(const Cost& other) {
+    overlaps += other.overlaps, slivers += other.slivers, cuts += other.cuts;
+    beside_corners += other.beside_corners, halves += other.halves, sawn += other.sawn;
+    lesser += other.lesser, at_start += other.at_start;
+    return *this;
+  }
+};
 
-bool same(double a, double b) { return std::abs(a - b) < dust; }
+std::int64_t in_64ths(double metres) { return std::llround(metres / (sixteenth / 4)); }
 
-// The piece a, wholes, and what is left; on arcs the joints take a small misfit up.
+bool is_half(double piece, double half) { return half > 0 && std::abs(piece - half) < thin; }
+
+// The piece a, wholes, and what is left; the joints take a small misfit up.
 Choice filled(const Slot& slot, double a, double unit, double half) {
   Choice choice{a, 0, unit, 0};
   const double rest = std::max(0.0, slot.fill() - a);
   choice.wholes = static_cast<int>(std::floor((rest + dust) / unit));
-  choice.b = rest - choice.wholes * unit;
-  if (choice.b < dust) choice.b = 0;
-  const double slack = slot.on_arcs / unit * sixteenth;
-  if (slack <= 0 || choice.b == 0) return choice;
+  choice.b = std::max(0.0, rest - choice.wholes * unit);
+  const double slack = thin + slot.on_arcs / unit * sixteenth;
   const auto spread = [&](int wholes, double b) { choice = {a, wholes, (rest - b) / wholes, b}; };
-  if (choice.b <= slack && choice.wholes > 0) {
-    spread(choice.wholes, 0);
-  } else if (unit - choice.b <= slack) {
+  if (unit - choice.b <= slack) {
     spread(choice.wholes + 1, 0);
-  } else if (half > 0 && std::abs(choice.b - half) <= slack && choice.wholes > 0) {
+  } else if (choice.wholes > 0 && choice.b <= slack) {
+    spread(choice.wholes, 0);
+  } else if (choice.wholes > 0 && half > 0 && std::abs(choice.b - half) <= slack) {
     spread(choice.wholes, half);
+  } else if (choice.b < thin) {
+    if (a > 0) choice.a += choice.b;
+    choice.b = 0;
   }
   return choice;
 }
 
+// What one end may have: nothing, a half, or a piece of a round length.
+std::vector<double> end_pieces(double unit, double half, const LayRules& rules) {
+  const double step = rules.system == units::System::us ? units::metres_per_inch : 0.025;
+  std::vector<double> pieces{0, unit / 2};
+  if (half > 0) pieces.push_back(half);
+  for (int i = 1; i * step < unit - thin; ++i) {
+    if (i * step > rules.sliver - thin) pieces.push_back(i * step);
+  }
+  return pieces;
+}
+
+// Either end may have it, so that a wall walked the other way has the same choices.
 std::vector<Choice> choices(const Slot& slot, double unit, double half, const LayRules& rules) {
-  const double fill = slot.fill();
-  std::vector<double> starts{0, std::fmod(fill, unit), unit / 2, std::fmod(fill + unit / 2, unit)};
-  if (half > 0) starts.push_back(half);
-  for (int inch = 1; inch * units::metres_per_inch < unit - dust; ++inch) {
-    const double a = inch * units::metres_per_inch;
-    if (a > rules.sliver - dust) starts.push_back(a);
-  }
+  const double fill = std::max(0.0, slot.fill());
   std::vector<Choice> result;
-  for (double a : starts) {
-    if (a < dust || unit - a < dust) a = 0;
-    if (a > fill + dust) continue;
-    if (std::ranges::any_of(result, [&](const Choice& c) { return same(c.a, a); })) continue;
-    result.push_back(filled(slot, a, unit, half));
+  const auto add = [&](const Choice& choice) {
+    const bool known = std::ranges::any_of(result, [&](const Choice& c) {
+      return std::abs(c.a - choice.a) < thin && std::abs(c.b - choice.b) < thin && c.wholes == choice.wholes;
+    });
+    if (!known) result.push_back(choice);
+  };
+  for (double piece : end_pieces(unit, half, rules)) {
+    if (piece > fill + thin) continue;
+    const Choice one = filled(slot, is_half(piece, half) ? half : std::min(piece, fill), unit, half);
+    add(one);
+    add({one.b, one.wholes, one.pitch, one.a});
   }
-  if (result.empty()) result.push_back(Choice{0, 0, unit, 0});
   return result;
 }
 
 Cost own_cost(const Slot& slot, const Choice& c, double half, const LayRules& rules) {
-  const auto cut = [&](double piece) { return piece > 0 && !(half > 0 && same(piece, half)); };
-  Cost cost = 0;
+  const auto cut = [&](double piece) { return piece > 0 && !is_half(piece, half); };
+  Cost cost;
   for (double piece : {c.a, c.b}) {
-    if (cut(piece)) cost += for_cut + (piece < rules.sliver - dust ? for_sliver : 0);
+    if (is_half(piece, half)) ++cost.halves;
+    if (!cut(piece)) continue;
+    ++cost.cuts;
+    cost.sawn += in_64ths(piece);
+    if (piece < rules.sliver - thin) ++cost.slivers;
   }
-  if (cut(c.a)) cost += 1 + (slot.corner_before ? 2 : 0);
-  if (cut(c.b) && slot.corner_after) cost += 2;
+  cost.at_start = cut(c.a) ? 1 : 0;
+  cost.beside_corners = (cut(c.a) && slot.corner_before ? 1 : 0) + (cut(c.b) && slot.corner_after ? 1 : 0);
+  if (cost.cuts == 2) cost.lesser = in_64ths(std::min(c.a, c.b));
   return cost;
 }
 
@@ -226,11 +260,19 @@ struct Node {
   std::vector<std::size_t> for_parent;  // its best choice for each of the parent's
 };
 
+// Overlaps are dear to find out, and the rest of the cost is known: so the cheapest are tried first.
+std::vector<std::size_t> cheapest_first(const std::vector<Cost>& cost) {
+  std::vector<std::size_t> order(cost.size());
+  for (std::size_t i = 0; i < order.size(); ++i) order[i] = i;
+  std::ranges::stable_sort(order, {}, [&](std::size_t i) { return cost[i]; });
+  return order;
+}
+
 }  // namespace
 
 std::vector<Choice> choose(const std::vector<Slot>& slots, const std::vector<CourseLine>& lines, double unit,
                            double half, const LayRules& rules) {
-  const double least = rules.least_overlap * unit - dust;
+  const double least = rules.least_overlap * unit - thin;
   std::vector<Node> nodes(slots.size());
   for (std::size_t i = 0; i < slots.size(); ++i) {
     nodes[i].choices = choices(slots[i], unit, half, rules);
@@ -243,26 +285,30 @@ std::vector<Choice> choose(const std::vector<Slot>& slots, const std::vector<Cou
     return lines[static_cast<std::size_t>(slots[i].course)];
   };
   const auto pair = [&](std::size_t i, std::size_t a, std::size_t j, std::size_t b) -> Cost {
-    if (least <= 0) return 0;
+    Cost cost;
+    if (least <= 0) return cost;
     const Side one{slots[i], line(i), nodes[i].joints[a]}, other{slots[j], line(j), nodes[j].joints[b]};
-    return for_overlap * (slots[i].course > slots[j].course ? overlaps_missed(one, other, least)
-                                                            : overlaps_missed(other, one, least));
+    cost.overlaps =
+        slots[i].course > slots[j].course ? overlaps_missed(one, other, least) : overlaps_missed(other, one, least);
+    return cost;
   };
   const Tree hung = tree(slots);
   for (auto at = hung.order.rbegin(); at != hung.order.rend(); ++at) {
     Node& node = nodes[*at];
     const std::size_t above = hung.parent[*at];
     if (above == *at) continue;
+    const std::vector<std::size_t> cheapest = cheapest_first(node.cost);
     for (std::size_t p = 0; p < nodes[above].choices.size(); ++p) {
-      Cost best = std::numeric_limits<Cost>::max();
+      std::optional<Cost> best;
       std::size_t pick = 0;
-      for (std::size_t c = 0; c < node.choices.size(); ++c) {
-        if (node.cost[c] >= best) continue;
-        const Cost cost = node.cost[c] + pair(*at, c, above, p);
-        if (cost < best) best = cost, pick = c;
+      for (std::size_t c : cheapest) {
+        if (best && node.cost[c] >= *best) break;
+        Cost cost = node.cost[c];
+        cost += pair(*at, c, above, p);
+        if (!best || cost < *best) best = cost, pick = c;
       }
       node.for_parent.push_back(pick);
-      nodes[above].cost[p] += best;
+      nodes[above].cost[p] += *best;
     }
   }
   std::vector<std::size_t> picked(slots.size());
@@ -285,9 +331,7 @@ std::vector<Laid> pieces(const Slot& slot, const Choice& choice, double half) {
     units.push_back({make, at, length, false, angle, false});
     at += length;
   };
-  const auto end_piece = [&](double length) {
-    add(half > 0 && same(length, half) ? Make::half : Make::cut, length, 0);
-  };
+  const auto end_piece = [&](double length) { add(is_half(length, half) ? Make::half : Make::cut, length, 0); };
   add(slot.start.make, slot.start.length, slot.start.angle);
   if (slot.start.make == Make::corner && !units.empty()) units.back().again = true;
   end_piece(choice.a);

@@ -144,9 +144,9 @@ class Capper {
 
   void straight(const CapRun& run, const Cap& cap) {
     const CapRow row = cap_row(run.longer, cap.length, joints_below(run), cap.length / 4);
-    straight_.push_back(
-        Working::up(Working::quotient(term("run on " + course(run.course), run.longer, units::metre, id_),
-                                      term("length of a cap", cap.length, units::metre, cap.item->id + "/length"))));
+    straight_.push_back(Working::up(Working::quotient(
+        term("run on " + course(run.course), std::min(run.longer, row.caps * cap.length), units::metre, id_),
+        term("length of a cap", cap.length, units::metre, cap.item->id + "/length"))));
     straight_count_ += row.caps;
     cut_ += std::min(row.caps, row.cut() + mitres(run, cap));
     near_ += row.near;
@@ -178,12 +178,12 @@ class Capper {
           "take a cap that is less deep, or a radius of " + shown(least) + " or more at the front edge", id_));
       return;
     }
+    const double most = 2 * std::asin(std::min(1.0, cap.length / (2 * outer)));
     curved_.push_back(cap.tapered()
                           ? Working(term("tapered caps " + where(run), made->caps, units::piece, id_))
                           : Working::up(Working::quotient(
-                                term("turn, radians", run.turn, units::piece, id_),
-                                term("turn of a cap at most", 2 * std::asin(std::min(1.0, cap.length / (2 * outer))),
-                                     units::piece, cap.item->id))));
+                                term("turn, radians", std::min(run.turn, made->caps * most), units::piece, id_),
+                                term("turn of a cap at most", most, units::piece, cap.item->id))));
     curved_count_ += made->caps;
     cut_ += std::min(made->caps, made->cut + mitres(run, cap));
     if (made->cut > 0) cut(cap, run, "cap, taper", 2 * made->cut, 0, std::abs(made->angle), "middle");

@@ -53,6 +53,8 @@ struct Run {
 struct Bay {
   std::vector<Leg> legs;        // its last one's corner is the one that it ends at
   double before = 0;            // turn of the corner that it begins at
+  bool first_at_start = false;  // its corner has the long face, or runs through, in courses 1, 3, 5 as people count
+  bool first_at_finish = true;
   std::vector<Column> columns;  // clipped to the bay
   // The columns across its ends, as their courses decide what meets there (no stations); none at an end of the wall.
   std::optional<Column> left;
@@ -71,7 +73,7 @@ struct LayRules {
   bool start_shows = false;    // an end block stands there, where one is chosen
   bool finish_shows = false;
   double joint_on_curves = 0.25 * 0.0254;    // how far the faces of straight-sided units may open; limit wall-joint
-  units::System system = units::System::us;  // for sentences
+  units::System system = units::System::us;  // for sentences, and whether pieces are cut by the inch or by 25 mm
   bool operator==(const LayRules&) const = default;
 };
 LayRules lay_rules(const plan::Job& job, const plan::Wall& wall, const Blocks& blocks);
@@ -85,16 +87,18 @@ struct Courses {
   std::int64_t count(Make make, bool curved) const;
 };
 
-// The start piece of each run (whole, half, or cut in steps of 1 in) is chosen by dynamic programming over the courses
-// of a bay: first no overlap under the least one, then no piece under the sliver limit, then fewest cuts, then wholes
-// next to a corner, then cuts at the finish. Outside corners that are square: one corner unit each course, its long
-// face on either leg by turns (the leg before has it in courses 1, 3, 5 as people count); inside corners that
-// are square, or too sharp for a mitre: courses run through by turns with the depth hidden; other angles, and square
-// ones without a corner unit: both pieces cut at half the angle, whole and half faces by turns. An end block stands
-// where an end shows, at the wall's ends and at steps of its top. On arcs a misfit up to 1/16 in for each joint is
-// taken up by the joints, without a cut (common practice). A leg of course i is L - i s (tan(A1/2) + tan(A2/2)) at
-// outside corners (plus at inside), an arc R - i s convex, R + i s concave. Bays of `before` whose own values are the
-// same are taken over, not laid again. Problems: "wall-curve" (a curve tighter than the unit turns, with the least
+// The end pieces of each run (whole, half, or one of them cut in steps of 1 in, 25 mm in metric jobs) are chosen by
+// dynamic programming over the courses of a bay: first no overlap under the least one, then no piece under the sliver
+// limit, then fewest cuts, then wholes next to a corner, then fewest half units and the least length of pieces, then
+// cuts at the finish. A wall walked the other way, mirrored or turned counts the same. Outside corners that are square:
+// one corner unit each course, its long face on either leg by turns (the longer leg has it in courses 1, 3, 5 as people
+// count; of equals the leg before; round a closed line every leg at its end); inside corners that are square, or too
+// sharp for a mitre: courses run through by turns with the depth hidden; other angles, and square ones without a corner
+// unit: both pieces cut at half the angle, whole and half faces by turns. An end block stands where an end shows, at
+// the wall's ends and at steps of its top. On arcs a misfit up to 1/16 in for each joint is taken up by the joints,
+// without a cut (common practice), and 1/32 in of a run anywhere. A leg of course i is L - i s (tan(A1/2) + tan(A2/2))
+// at outside corners (plus at inside), an arc R - i s convex, R + i s concave. Bays of `before` whose own values are
+// the same are taken over, not laid again. Problems: "wall-curve" (a curve tighter than the unit turns, with the least
 // radius; judged at the top course on outside curves, at the base on inside ones), "wall-bond" as a notice with its
 // place where the overlap is less than wanted, "wall-leg" (a leg that the setback uses up), "corner-unit" as a notice
 // where a square corner has no unit.
@@ -108,7 +112,9 @@ double least_radius(const Unit& unit, double joint);
 // Where a station falls on the course's own line, measured from the start of its bay; within 0 and the line's length.
 double along(const Bay& bay, double setback, int course, double station);
 
-// The share of a line: lines, tasks, measures, cuts of a laid wall (walls.h calls it).
+// The share of a line: lines, tasks, measures, cuts of a laid wall (walls.h calls it). Cuts come out of units by pairs
+// as Choices::reuse allows; equal ones of one stretch are one entry of the cut list, with their courses and their
+// count.
 Share counted(const plan::Job& job, const plan::Ground& ground, const Profile& profile, const Blocks& blocks,
               const Courses& courses);
 

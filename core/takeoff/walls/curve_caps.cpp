@@ -2,6 +2,7 @@
 #include <cmath>
 #include <tuple>
 
+#include "takeoff/walls/bay.h"
 #include "takeoff/walls/caps.h"
 
 namespace takeoff::walls {
@@ -15,7 +16,7 @@ std::optional<CurveCaps> all_cut(double turn, double outer_radius, double wide, 
   if (outer_radius <= depth || wide <= 0) return std::nullopt;
   const double most = 2 * std::asin(std::min(1.0, wide / (2 * outer_radius)));
   CurveCaps made;
-  made.caps = made.cut = std::max(1, static_cast<int>(std::ceil(turn / most - 1e-9)));
+  made.caps = made.cut = std::max(1, static_cast<int>(std::ceil(turn / most - thin / wide)));
   const double each = turn / made.caps;
   made.angle = (each - own) / 2;
   const double shorter = 2 * (outer_radius - depth) * std::sin(each / 2);
@@ -53,7 +54,7 @@ CurveCaps mix(const Curve& curve, int caps) {
 
 // Whole caps whose joints, evenly opened and slightly wedged, take up length and turn.
 std::optional<CurveCaps> uncut(const Curve& curve, double joint) {
-  const int most = static_cast<int>(std::floor(curve.arc / curve.mean + 1e-9));
+  const int most = static_cast<int>(std::floor((curve.arc + thin) / curve.mean));
   for (int caps = most; caps >= 1 && curve.arc / caps - curve.mean <= joint + 1e-9; --caps) {
     CurveCaps made = mix(curve, caps);
     const double wedge = std::abs(made.rest_turn) / caps * curve.depth;
@@ -77,7 +78,7 @@ std::optional<CurveCaps> curve_caps(double turn, double outer_radius, double wid
   const int caps = static_cast<int>(std::lround(curve.arc / mean));
   if (caps < 2 || turn / own > caps + 0.5) return all_cut(turn, outer_radius, wide, depth, own);
   CurveCaps made = mix(curve, caps);
-  made.caps = std::max(caps, static_cast<int>(std::ceil(curve.arc / mean - 1e-9)));
+  made.caps = std::max(caps, static_cast<int>(std::ceil((curve.arc - thin) / mean)));
   made.cut = 2;
   made.angle = std::abs(made.rest_turn) / 4;
   return made;
@@ -97,8 +98,8 @@ class Nearness {
   }
   int near(double joint) const {
     const auto after = std::ranges::lower_bound(below_, joint);
-    const bool close_after = after != below_.end() && *after - joint < apart_ - 1e-9;
-    const bool close_before = after != below_.begin() && joint - *std::prev(after) < apart_ - 1e-9;
+    const bool close_after = after != below_.end() && *after - joint < apart_ - thin;
+    const bool close_before = after != below_.begin() && joint - *std::prev(after) < apart_ - thin;
     return close_after || close_before ? 1 : 0;
   }
   // Of the joints after the first, second ... whole cap from either end.
@@ -115,9 +116,9 @@ class Nearness {
 
 CapRow cap_row(double length, double cap, const std::vector<double>& below, double apart) {
   CapRow row;
-  row.caps = std::max(1, static_cast<int>(std::ceil(length / cap - 1e-9)));
+  row.caps = std::max(1, static_cast<int>(std::ceil((length - thin) / cap)));
   const Nearness joints(length, cap, row.caps, below, apart);
-  if (row.caps * cap - length < 1e-9) {
+  if (row.caps * cap - length < thin) {
     row.near = joints.from_start(row.caps - 1);
     return row;
   }
@@ -133,7 +134,7 @@ CapRow cap_row(double length, double cap, const std::vector<double>& below, doub
     for (int twelfths = -3; twelfths <= 3; ++twelfths) {
       const double first = both / 2 + twelfths * cap / 12;
       const double second = both - first;
-      if (std::min(first, second) < cap * least_share - 1e-9 || std::max(first, second) > cap + 1e-9) continue;
+      if (std::min(first, second) < cap * least_share - thin || std::max(first, second) > cap + 1e-9) continue;
       const int near = joints.from_start(before) + joints.near(before * cap + first) + joints.from_end(whole - before);
       const std::tuple cost(near, std::abs(2 * before - whole), std::abs(twelfths));
       if (best && cost >= *best) continue;

@@ -15,8 +15,8 @@ double turn(const geometry::Curve& a, const geometry::Curve& b) {
   return std::atan2(cross(out, in), dot(out, in));
 }
 
-// Curves of one circle may have been drawn in pieces.
-bool one_circle(double a, double b) { return std::abs(a - b) < 1e-6 * std::abs(a); }
+// Curves of one circle may have been drawn in pieces, each off by the grid that points lie on.
+bool one_circle(double a, double b) { return std::abs(a - b) < 1e-4 * std::abs(a); }
 
 void join(std::vector<Leg>& all, const Leg& next, double turned) {
   if (!all.empty() && std::abs(turned) >= corner_from) all.back().corner = turned;

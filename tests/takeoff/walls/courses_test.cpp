@@ -260,7 +260,8 @@ TEST(Bond, HoldsOnRandomSteppedWalls) {
 }
 
 // Joints too near to one below, slivers and cuts of runs that lie on each other, counted joint by joint. `joints` are
-// stations.
+// stations. Up to 1/32 in is nothing.
+constexpr double hair = in / 32;
 struct Plain {
   double from = 0, to = 0;
   std::vector<double> joints;
@@ -275,7 +276,7 @@ std::array<int, 3> plain_cost(const std::vector<Plain>& runs) {
     for (double a : runs[i].joints) {
       if (a < from + 1e-6 || a > to - 1e-6) continue;
       const bool near =
-          std::ranges::any_of(runs[i - 1].joints, [&](double b) { return std::abs(a - b) < 4.5 * in - 1e-6; });
+          std::ranges::any_of(runs[i - 1].joints, [&](double b) { return std::abs(a - b) < 4.5 * in - hair; });
       cost[0] += near ? 1 : 0;
     }
   }
@@ -287,11 +288,11 @@ Plain filled_plainly(double from, double to, double scale, double a) {
   const double length = (to - from) * scale;
   double at = a;
   if (a > 1e-6) run.joints.push_back(from + a / scale);
-  while (at + 18 * in < length - 1e-6) at += 18 * in, run.joints.push_back(from + at / scale);
+  while (at + 18 * in < length - hair) at += 18 * in, run.joints.push_back(from + at / scale);
   for (double piece : {a > 1e-6 ? a : 18 * in, length - at}) {
-    if (piece > 18 * in - 1e-6) continue;
+    if (piece > 18 * in - hair) continue;
     ++run.cuts;
-    run.slivers += piece < 6 * in - 1e-6 ? 1 : 0;
+    run.slivers += piece < 6 * in - hair ? 1 : 0;
   }
   return run;
 }
@@ -321,7 +322,7 @@ TEST(Bond, NoOtherStartPiecesDoBetter) {
         if (one.from > 0) plain.joints.push_back(run.from + one.from / scale(run.course));
         if (one.make != Make::cut) continue;
         ++plain.cuts;
-        plain.slivers += one.length < 6 * in - 1e-6 ? 1 : 0;
+        plain.slivers += one.length < 6 * in - hair ? 1 : 0;
       }
       got.push_back(plain);
       const double own = (run.to - run.from) * scale(run.course);
