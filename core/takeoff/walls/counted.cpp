@@ -1,5 +1,7 @@
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <tuple>
 
 #include "takeoff/edges/notes.h"
 #include "takeoff/walls/bay.h"
@@ -65,7 +67,7 @@ int pair_up(std::vector<Sawn*> pieces, double kerf, plan::Reuse reuse) {
     ++bought;
     if (big + 1 >= end) break;
     Sawn& small = *pieces[end - 1];
-    if (pieces[big]->takes + kerf + small.takes > pieces[big]->unit->length + dust) continue;
+    if (pieces[big]->takes + kerf + small.takes > pieces[big]->unit->length + thin) continue;
     small.from_offcut = true;
     --end;
   }
@@ -160,12 +162,56 @@ void add_tasks(const Work& w, std::size_t cuts) {
   task("wall-cut", "cuts of blocks", static_cast<double>(cuts));
 }
 
+// Equal pieces of one stretch stand in the list once, with their courses.
+class CutList {
+ public:
+  void add(Cut cut, int course) {
+    const Key key{cut.where,
+                  cut.item,
+                  cut.keep,
+                  cut.from_offcut,
+                  std::llround(cut.kept / (thin / 2)),
+                  std::llround(cut.angle * 1000)};
+    const auto [at, fresh] = known_.try_emplace(key, cuts_.size());
+    if (fresh) {
+      cuts_.push_back(std::move(cut));
+      courses_.emplace_back();
+    } else {
+      ++cuts_[at->second].count;
+    }
+    if (courses_[at->second].empty() || courses_[at->second].back() != course) courses_[at->second].push_back(course);
+  }
+  void give(std::vector<Cut>& to) {
+    for (std::size_t i = 0; i < cuts_.size(); ++i) {
+      cuts_[i].what = named(courses_[i]) + (cuts_[i].angle > 0 ? ", corner piece" : ", end piece");
+      to.push_back(std::move(cuts_[i]));
+    }
+  }
+
+ private:
+  using Key = std::tuple<std::string, plan::Id, std::string, bool, long long, long long>;
+
+  static std::string named(const std::vector<int>& courses) {
+    if (courses.size() == 1) return course(courses.front());
+    std::string text = "courses ";
+    for (std::size_t i = 0; i < courses.size(); ++i) {
+      text += std::to_string(courses[i] + 1);
+      if (i + 1 < courses.size()) text += i + 2 == courses.size() ? " and " : ", ";
+    }
+    return text;
+  }
+
+  std::map<Key, std::size_t> known_;
+  std::vector<Cut> cuts_;
+  std::vector<std::vector<int>> courses_;
+};
+
 void add_cuts(const Work& w, const std::vector<Sawn>& sawn) {
+  CutList list;
   for (const Sawn& one : sawn) {
     Cut cut;
     cut.of = w.of;
     cut.item = one.unit->item->id;
-    cut.what = course(one.run->course) + (one.laid->angle > 0 ? ", corner piece" : ", end piece");
     cut.where = at(w.job, one.at_start ? one.run->from : one.run->to);
     cut.kept = one.laid->length;
     cut.angle = one.laid->angle;
@@ -176,15 +222,16 @@ void add_cuts(const Work& w, const std::vector<Sawn>& sawn) {
     const bool runs_right = w.wall.behind == geometry::Side::left;
     cut.keep = (one.at_start == runs_right) == (one.laid->angle == 0) ? "left" : "right";
     cut.from_offcut = one.from_offcut;
-    w.share.cuts.push_back(std::move(cut));
+    list.add(std::move(cut), one.run->course);
   }
+  list.give(w.share.cuts);
 }
 
 void told_slivers(const Work& w, const std::vector<Sawn>& sawn) {
   const Sawn* worst = nullptr;
   int count = 0;
   for (const Sawn& one : sawn) {
-    if (one.laid->length > w.courses.rules.sliver - dust) continue;
+    if (one.laid->length > w.courses.rules.sliver - thin) continue;
     ++count;
     if (!worst || one.laid->length < worst->laid->length) worst = &one;
   }
