@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "takeoff/edges/notes.h"
+#include "takeoff/walls/base_choice.h"
 #include "takeoff/walls/caps.h"
 #include "takeoff/walls/checks.h"
 #include "takeoff/walls/reinforcement.h"
@@ -50,6 +51,7 @@ Share wall(const plan::Job& job, const plan::Site& site, const plan::Ground& gro
   for (const problem::Problem& said : courses.problems) share.problems.push_back(problem::in_element(said, id));
   heights(job, *what, *made, share.measures);
   share.add(counted(job, ground, *made, blocks, courses));
+  share.add(base_choice(job, ground, *made, blocks, share.measures.get("units").value_or(0)));
   share.add(stone(job, ground, *made, blocks, courses));
   share.add(pipe(job, ground, *made, blocks));
   share.add(reinforcement(job, site, ground, *made, blocks));
