@@ -7,10 +7,15 @@
 namespace results {
 
 Results compute(std::shared_ptr<const plan::Job> job) {
+  Memory none;
+  return compute(std::move(job), none);
+}
+
+Results compute(std::shared_ptr<const plan::Job> job, Memory& memory) {
   problem::ensure(job && job->catalogue, "a job with its catalogue is computed");
   Results made;
   made.site = plan::site(*job);
-  made.takeoff = takeoff::takeoff(*job, made.site);
+  made.takeoff = takeoff::takeoff(*job, made.site, memory);
   made.estimate = estimate::estimate(*job, made.takeoff);
   made.job = std::move(job);
   return made;

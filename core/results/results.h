@@ -20,5 +20,8 @@ struct Results {
 };
 
 Results compute(std::shared_ptr<const plan::Job> job);
+// The same, taking over from the last time what an edit did not touch, and leaving it for the next.
+using takeoff::Memory;
+Results compute(std::shared_ptr<const plan::Job> job, Memory& memory);
 
 }  // namespace results

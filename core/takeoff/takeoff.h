@@ -7,6 +7,7 @@
 #include "plan/site.h"
 #include "takeoff/line.h"
 #include "takeoff/paving/layout.h"
+#include "takeoff/walls/courses.h"
 
 namespace takeoff {
 
@@ -21,6 +22,13 @@ struct Takeoff {
   std::map<plan::ElementId, std::shared_ptr<const paving::Layout>> layouts;
 };
 
+// What one takeoff leaves for the next of the same job, edited: never read for anything but what would come out the
+// same.
+struct Memory {
+  std::map<plan::ElementId, std::shared_ptr<const walls::Courses>> courses;  // of the walls of the last takeoff
+};
+
 Takeoff takeoff(const plan::Job& job, const plan::Site& site);
+Takeoff takeoff(const plan::Job& job, const plan::Site& site, Memory& memory);
 
 }  // namespace takeoff

@@ -36,6 +36,12 @@ void heights(const plan::Job& job, const plan::Wall& wall, const Profile& profil
 }  // namespace
 
 Share wall(const plan::Job& job, const plan::Site& site, const plan::Ground& ground) {
+  std::shared_ptr<const Courses> none;
+  return wall(job, site, ground, none);
+}
+
+Share wall(const plan::Job& job, const plan::Site& site, const plan::Ground& ground,
+           std::shared_ptr<const Courses>& laid) {
   const auto* what = std::get_if<plan::Wall>(&ground.element->kind);
   if (!what || what->existing || !ground.path) return {};
   const plan::ElementId& id = ground.element->id;
@@ -47,7 +53,8 @@ Share wall(const plan::Job& job, const plan::Site& site, const plan::Ground& gro
   const std::optional<Profile> made = chosen ? profile(job, ground, chosen->block, share) : std::nullopt;
   if (!made) return share;
   const Blocks& blocks = *chosen;
-  const Courses courses = lay(*made, blocks, lay_rules(job, *what, blocks));
+  laid = std::make_shared<const Courses>(lay(*made, blocks, lay_rules(job, *what, blocks), laid.get()));
+  const Courses& courses = *laid;
   for (const problem::Problem& said : courses.problems) share.problems.push_back(problem::in_element(said, id));
   heights(job, *what, *made, share.measures);
   share.add(counted(job, ground, *made, blocks, courses));

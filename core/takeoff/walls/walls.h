@@ -3,6 +3,7 @@
 
 #include "plan/site.h"
 #include "takeoff/line.h"
+#include "takeoff/walls/courses.h"
 
 namespace takeoff::walls {
 
@@ -12,6 +13,10 @@ namespace takeoff::walls {
 // cross-check only), height_from_base_m (bottom of the leveling base to top of the blocks), height_of_units_m,
 // height_with_cap_m, buried_m.
 Share wall(const plan::Job& job, const plan::Site& site, const plan::Ground& ground);
+// `laid` are the courses as they were laid before, if they were, and after it as they are now: an edit lays only the
+// bays that it touches, and the result is that of laying all.
+Share wall(const plan::Job& job, const plan::Site& site, const plan::Ground& ground,
+           std::shared_ptr<const Courses>& laid);
 
 // n R + (n - 1) T f = Z: the treads' own fall counts. Risers shared out within the limits (riser-dwelling or
 // riser-public), the number whose riser is nearest to the usual one; or units of a fixed height, where the lowest riser
