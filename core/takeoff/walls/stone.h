@@ -34,14 +34,14 @@ Share stone(const plan::Job& job, const plan::Ground& ground, const Profile& pro
 // stone and the top of the pad. A dense pad sheds: the pipe lies behind it on stone of its own (as thick as the pad).
 // An open pad holds water as deep as the lowest outlet lies above its bottom.
 //
-// Problems: "pipe-outlets" (none given, or not along this wall), "pipe-fall" (0 or less, or over 1; under the limit pipe-fall a
-// flag), "pipe-low" (an outlet below the bottom of the stone), "pipe-dead-depth" (water kept in an open pad over the
-// limit dead-depth, or longer than draw-down where the person counts on the ground), "pipe-solid", "outlet-perforated",
-// "drained-by" (the drain run named for it is not there, or is no pipe). Flags: "pipe-high" (above the pad somewhere:
-// low-permeability fill below it), "outlet-spacing" (limit, 50 ft, between outlets and from an end), "outlet-low" (a
-// low point of the base without one), "outlet-idle" (an outlet above the pipe's own invert there), "no-outlet" (a
-// retaining wall has neither pipe nor drain run). Free-standing walls need none of this.
-// Measures pipe_m, pipe_invert_high_m, outlets, outlet_pipe_m, pipe_stone_m3.
+// Problems: "pipe-outlets" (none given, or not along this wall), "pipe-fall" (0 or less, or over 1; under the limit
+// pipe-fall a flag), "pipe-low" (an outlet below the bottom of the stone), "pipe-dead-depth" (water kept in an open pad
+// over the limit dead-depth, or longer than draw-down where the person counts on the ground), "pipe-solid",
+// "outlet-perforated", "drained-by" (the drain run named for it is not there, or is no pipe). Flags: "pipe-high" (above
+// the pad somewhere: low-permeability fill below it), "outlet-spacing" (limit, 50 ft, between outlets and from an end),
+// "outlet-low" (a low point of the base without one), "outlet-idle" (an outlet above the pipe's own invert there),
+// "no-outlet" (a retaining wall has neither pipe nor drain run). Free-standing walls need none of this. Measures
+// pipe_m, pipe_invert_high_m, outlets, outlet_pipe_m, pipe_stone_m3.
 Share pipe(const plan::Job& job, const plan::Ground& ground, const Profile& profile, const Blocks& blocks);
 
 }  // namespace takeoff::walls
