@@ -36,8 +36,8 @@ problem::Result<Length> read_length(std::string_view text, Bare bare);
 // them.
 std::string write_length(Length length, System system);
 
-// For people: US to the nearest 1/16 in (12' 6 1/2"; under a foot 6 1/2"), metric to the millimetre (3.810 m). Halves
-// go away from zero.
+// For people: US to the nearest 1/16 in (12' 6 1/2"; under a foot 6 1/2"), metric to the millimetre (3.810 m; under a
+// metre 38 mm). Halves go away from zero.
 std::string show_length(Length length, System system);
 
 }  // namespace units

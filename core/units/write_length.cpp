@@ -79,6 +79,7 @@ std::string show_length(Length length, System system) {
     const std::uint64_t feet = count / (12 * 16);
     return sign + (feet > 0 ? std::to_string(feet) + "' " : "") + with_fraction(count % (12 * 16), 16, feet > 0) + "\"";
   }
+  if (count < 1000) return sign + std::to_string(count) + " mm";
   const std::string rest = std::to_string(count % 1000);
   return sign + std::to_string(count / 1000) + "." + std::string(3 - rest.size(), '0') + rest + " m";
 }

@@ -105,9 +105,11 @@ TEST(ShowLength, RoundsForPeople) {
   EXPECT_EQ(show_length(Length::inches(6) + Length::inch_64ths(32), System::us), "6 1/2\"");
   EXPECT_EQ(show_length(Length::of_steps(-1), System::us), "0\"");
   EXPECT_EQ(show_length(Length::millimetres(3810), System::metric), "3.810 m");
-  EXPECT_EQ(show_length(Length::millimetres(-38), System::metric), "-0.038 m");
-  EXPECT_EQ(show_length(Length::of_steps(160), System::metric), "0.001 m");
-  EXPECT_EQ(show_length(Length::of_steps(-159), System::metric), "0.000 m");
+  EXPECT_EQ(show_length(Length::millimetres(1000) - Length::of_steps(160), System::metric), "1.000 m");
+  EXPECT_EQ(show_length(Length::millimetres(1000) - Length::of_steps(161), System::metric), "999 mm");
+  EXPECT_EQ(show_length(Length::millimetres(-38), System::metric), "-38 mm");
+  EXPECT_EQ(show_length(Length::of_steps(160), System::metric), "1 mm");
+  EXPECT_EQ(show_length(Length::of_steps(-159), System::metric), "0 mm");
 }
 
 TEST(ShowLength, IsRoundingOnly) {

@@ -15,6 +15,7 @@ namespace {
 using edges::Bound;
 constexpr double inch = units::metres_per_inch;
 constexpr double joint_play = 0.125 * inch;
+constexpr double as_good_as = 0.001;  // metres: 50 mm is what a metric job calls 2 in
 
 // The sizes that a flight is made from, metres.
 struct Made {
@@ -236,7 +237,7 @@ void raise_flags(const plan::Job& job, const plan::Steps& steps, const Flight& f
              "the lowest unit stands on no base: without one it is buried by a quarter of its height, " +
                  say.shown(made.height / 4),
              "choose a build-up under the steps; the crew lead decides (common practice)");
-  if (!made.slab && flight.risers > 1 && made.lap < edges::limit_inches(job, "step-lap", Bound::least, 2) - 1e-9)
+  if (!made.slab && flight.risers > 1 && made.lap < edges::limit_inches(job, "step-lap", Bound::least, 2) - as_good_as)
     say.flag("steps-lap", "each unit lies only " + say.shown(made.lap) + " on the one below",
              "lap them by " + say.shown(edges::limit_inches(job, "step-lap", Bound::least, 2)) +
                  " or more; the crew lead decides (common practice)");
