@@ -32,7 +32,7 @@ std::vector<CapRun> cap_runs(const Profile& profile, const Blocks& blocks, doubl
 double own_length(const Profile& profile, std::size_t leg, double back, double from, double to);
 
 // How many caps one curve takes and how they are cut. `outer_radius` is that of the longer edge: the front of an
-// outside curve, the back of an inside one. Straight caps: C1's tapered rule on that edge, each turning at most
+// outside curve, the back of an inside one. Straight caps: tapered as copings are, on that edge, each turning at most
 // 2 asin(w/2R), both sides cut at half of the turn; nothing where the shorter edge would be under half a cap.
 // Tapered caps (wide a, narrow b, depth d): each turns q = 2 atan((a - b)/2d); a run of turn T wants (wide out - narrow
 // out) = T/q and middle arc/((a + b)/2) caps. No cut where both come out whole with joints of at most `joint`; else the

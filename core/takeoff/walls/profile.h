@@ -96,7 +96,7 @@ struct Profile {
   bool operator==(const Profile&) const = default;
 };
 
-// C5 of common practice, from the wall's own heights:
+// Common practice, from the wall's own heights:
 // - Fixed top (the default): blocks end a whole number of courses above the base, z_base = z_top - cap - N h; the rest
 //   goes into the ground, never into the cap. Fixed base: the rest shows as the top's distance from what was wanted
 //   (notice "wall-rest").

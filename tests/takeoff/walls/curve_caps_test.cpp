@@ -14,7 +14,7 @@ using takeoff::walls::curve_caps;
 
 constexpr double degree = pi / 180;
 
-// Wall courses WC4 (constructed): 12 in at 6 ft turns 9.56 degrees, 4.78 a side; 18 in at 10 ft 8.60, 4.30. A turn of
+// Constructed: 12 in at 6 ft turns 9.56 degrees, 4.78 a side; 18 in at 10 ft 8.60, 4.30. A turn of
 // just n times that takes n caps, and so does one longer by 1/50 in at the edge, which joints take up; 1/20 in takes
 // one more.
 TEST(CapPieces, StraightCapsOnCurves) {
@@ -172,7 +172,7 @@ TEST(CapPieces, JointsKeepOffThoseBelow) {
   EXPECT_EQ(row.near, 1);
 }
 
-// WC5 (derived): 10.1 oz at 1/4 in 30.9 ft, at 3/8 in 13.75; 28 oz 85.8 and 38.1.
+// Derived from the volume of a bead: 10.1 oz at 1/4 in 30.9 ft, at 3/8 in 13.75; 28 oz 85.8 and 38.1.
 TEST(CapPieces, BeadsOfATube) {
   using takeoff::walls::bead_length;
   const double ounce = units::cubic_metres_per_fluid_ounce;

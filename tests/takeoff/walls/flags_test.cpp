@@ -74,8 +74,8 @@ plan::WallStone on_base() {
 
 }  // namespace
 
-// WC1: six courses of 8 in, 48 in, on a base of 6 in: 54 in from the bottom of the base, over 4 ft. Both heights are
-// printed, because places measure differently.
+// Constructed: six courses of 8 in, 48 in, on a base of 6 in: 54 in from the bottom of the base, over 4 ft. Both
+// heights are printed, because places measure differently.
 TEST(Flags, HeightFromTheBottomOfTheBase) {
   plan::Wall tall = wall();
   tall.stone = on_base();

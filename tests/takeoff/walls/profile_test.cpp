@@ -1,5 +1,5 @@
-// From heights to courses. Values are C5-like rules of the trade, worked by hand beside each test; "common practice"
-// where nothing is published.
+// From heights to courses. Values are rules of the trade (common practice), worked by hand beside each test; "common
+// practice" where nothing is published.
 #include <rapidcheck.h>
 
 #include <numeric>
@@ -47,7 +47,7 @@ TEST(Legs, CornersTangenciesAndBends) {
   EXPECT_NEAR(one[0].bend, 4 * pi / 180, 1e-3);
 }
 
-// 36 in exposed, 8 in units, one course or 6 in to bury (C5 of the trade rules): the top fixed takes 6 courses and
+// 36 in exposed, 8 in units, one course or 6 in to bury (common practice): the top fixed takes 6 courses and
 // leaves 12 in buried; the base fixed buries 8 in and comes out 4 in high. No cap here; with one, blocks end under it.
 TEST(Profile, TopFixedPutsTheRestIntoTheGround) {
   const Laying laid(book(), straight(480, 36));

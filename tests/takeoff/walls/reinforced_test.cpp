@@ -219,7 +219,7 @@ TEST(Reinforced, TensionsAddUpToTheThrust) {
 TEST(Reinforced, SlopeOnTopAgainstStrips) {
   EXPECT_TRUE(rc::check("weight and arm of the slope", [] {
     const auto between = [](int from, int to) { return *rc::gen::inRange(from, to + 1) / 100.0; };
-    const Mass mass{between(100, 600),         between(120, 600),         between(20, 60),
+    const Mass mass{between(100, 600),         between(120, 600),           between(20, 60),
                     between(0, 1200) * degree, between(100, 3000) * degree, 18000};
     const double lean = std::tan(mass.omega);
     const double slope = std::tan(mass.beta);

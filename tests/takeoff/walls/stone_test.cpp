@@ -308,7 +308,8 @@ TEST(WallStone, DemoFromItsHeights) {
       }
   EXPECT_EQ(corners, 6);
   EXPECT_NEAR(measure(share, "core_fill_m3"), voids * in3, 1e-9);
-  // The demo's answer takes the corner units' 27 in of face each as others (C6 does not): 5,443.2 cu in more.
+  // The demo's answer takes the corner units' 27 in of face each as others (the voids of the units as laid do not):
+  // 5,443.2 cu in more.
   EXPECT_NEAR(measure(share, "core_fill_m3") + 5443.2 * in3, 1.52942435, 1e-6);
 }
 
