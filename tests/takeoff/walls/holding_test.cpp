@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 #include <rapidcheck.h>
 
+#include <algorithm>
 #include <cmath>
 #include <functional>
 
@@ -209,7 +210,9 @@ TEST(Holding, AnyNumbers) {
     plan::Wall wall = dry_wall(with);
     wall.toe_slope = any();
     if (*rc::gen::arbitrary<bool>()) {
-      wall.layers = {layer(*rc::gen::inRange(-1, 9), any() / 10), layer(3, 5)};
+      // A length is as far as the readers let one go.
+      const double feet = std::clamp(any() / 10, -3e9, 3e9);
+      wall.layers = {layer(*rc::gen::inRange(-1, 9), feet), layer(3, 5)};
       wall.layers[0].coverage = any();
     }
     const auto share = checked(stacked(), wall, standing({{0, 3, 0, *rc::gen::inRange(1, 9)}}, 8));
