@@ -14,9 +14,9 @@ struct Choice {
 };
 
 // One choice for each slot: the least, in this order, of joints nearer than least_overlap (share of `unit`) to one of
-// the course below, pieces under the sliver limit, cuts, cuts next to a corner, half units, the length of cut
-// pieces, that of the smaller of two, cuts at the start. Exact: the runs of a
-// wall without windows lie on each other as a tree, so the least cost is handed from run to run.
+// the course below, pieces under the sliver limit, cuts, cuts next to a corner, half units, the length of cut pieces,
+// that of the smaller of two, cuts at the start. Exact: the runs of a wall without windows lie on each other as a tree,
+// so the least cost is handed from run to run.
 std::vector<Choice> choose(const std::vector<Slot>& slots, const std::vector<CourseLine>& lines, double unit,
                            double half, const LayRules& rules);
 

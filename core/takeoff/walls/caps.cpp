@@ -178,7 +178,7 @@ class Capper {
           "take a cap that is less deep, or a radius of " + shown(least) + " or more at the front edge", id_));
       return;
     }
-    const double most = 2 * std::asin(std::min(1.0, cap.length / (2 * outer)));
+    const double most = most_turn(cap.length, outer);
     curved_.push_back(cap.tapered()
                           ? Working(term("tapered caps " + where(run), made->caps, units::piece, id_))
                           : Working::up(Working::quotient(

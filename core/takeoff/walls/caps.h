@@ -47,6 +47,8 @@ struct CurveCaps {
   double rest_turn = 0;  // radians and caps that the mix leaves to the cuts
   double rest_caps = 0;
 };
+// The most that a straight cap of this length turns on a curve whose longer edge has that radius: 2 asin(w/2R).
+double most_turn(double wide, double outer_radius);
 std::optional<CurveCaps> curve_caps(double turn, double outer_radius, double wide, double narrow, double depth,
                                     double joint, bool tapered);
 

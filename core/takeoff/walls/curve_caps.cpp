@@ -7,6 +7,8 @@
 
 namespace takeoff::walls {
 
+double most_turn(double wide, double outer_radius) { return 2 * std::asin(std::min(1.0, wide / (2 * outer_radius))); }
+
 namespace {
 
 constexpr double least_share = 0.5;  // of a cap, at the shorter edge and of a closer (common practice)
@@ -14,7 +16,7 @@ constexpr double least_share = 0.5;  // of a cap, at the shorter edge and of a c
 // Both sides of every cap cut so that it turns its share; `own` is what it turns uncut.
 std::optional<CurveCaps> all_cut(double turn, double outer_radius, double wide, double depth, double own) {
   if (outer_radius <= depth || wide <= 0) return std::nullopt;
-  const double most = 2 * std::asin(std::min(1.0, wide / (2 * outer_radius)));
+  const double most = most_turn(wide, outer_radius);
   CurveCaps made;
   made.caps = made.cut = std::max(1, static_cast<int>(std::ceil(turn / most - thin / wide)));
   const double each = turn / made.caps;
