@@ -176,7 +176,7 @@ bool same(const Catalogue& a, const Catalogue& b) {
   return std::equal(a.items.begin(), a.items.end(), b.items.begin(), b.items.end(), equal_items) &&
          a.patterns == b.patterns && a.build_ups == b.build_ups && a.limits == b.limits && a.rates == b.rates &&
          a.suppliers == b.suppliers && a.junctions == b.junctions && a.hold_points == b.hold_points &&
-         a.cautions == b.cautions && a.note == b.note;
+         a.cautions == b.cautions && a.site_rules == b.site_rules && a.note == b.note;
 }
 
 problem::Result<void> check(const Item& item) {

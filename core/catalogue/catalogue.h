@@ -23,6 +23,7 @@ struct Catalogue {
   std::vector<Junction> junctions;  // in order: the first that fits holds
   std::vector<HoldPoint> hold_points;
   std::vector<Caution> cautions;
+  std::vector<SiteRule> site_rules;
   std::string note;  // "starter catalogue: invented prices", shown wherever its prices are in use
 
   const Item* item(const Id& id) const;  // nullptr if not there

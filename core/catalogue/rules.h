@@ -86,6 +86,22 @@ struct HoldPoint {
   bool operator==(const HoldPoint&) const = default;
 };
 
+// What a mark on the site (or a building, a pool, a tree) asks of what is built or dug near it. It holds within the
+// greater of `distance` and `per_size` x the mark's own size (trunk of a tree, depth of a footing, a shell or a
+// service).
+struct SiteRule {
+  Id id;
+  std::string mark;     // a site mark's `what`, or tree, building, pool
+  std::string against;  // what it looks at: dig, paving, wall, base, stand (something to stand on), any ...
+  std::optional<units::Length> distance;
+  double per_size = 0;
+  std::string severity;  // problem, flag, notice
+  std::string text;      // what it forbids or asks
+  std::string who;       // decides
+  std::string source;
+  bool operator==(const SiteRule&) const = default;
+};
+
 struct Caution {
   std::string stage;
   std::string text;

@@ -6,8 +6,8 @@
 
 namespace files {
 
-using catalogue::BuildUp, catalogue::Catalogue, catalogue::Caution, catalogue::HoldPoint, catalogue::Item,
-    catalogue::Junction, catalogue::Layer, catalogue::Limit, catalogue::Pack, catalogue::PackContent,
+using catalogue::BuildUp, catalogue::Catalogue, catalogue::Caution, catalogue::SiteRule, catalogue::HoldPoint,
+    catalogue::Item, catalogue::Junction, catalogue::Layer, catalogue::Limit, catalogue::Pack, catalogue::PackContent,
     catalogue::Pattern, catalogue::PatternPiece, catalogue::Price, catalogue::Rate, catalogue::Supplier,
     catalogue::Words;
 
@@ -158,6 +158,18 @@ constexpr auto fields(Type<Caution>) {
                     Field{"source", &Caution::source}, Field{"applies", &Caution::applies}};
 }
 
+constexpr auto fields(Type<SiteRule>) {
+  return std::tuple{Field{"id", &SiteRule::id, Need::required},
+                    Field{"mark", &SiteRule::mark},
+                    Field{"against", &SiteRule::against},
+                    Field{"distance", &SiteRule::distance},
+                    Field{"per_size", &SiteRule::per_size},
+                    Field{"severity", &SiteRule::severity},
+                    Field{"text", &SiteRule::text},
+                    Field{"who", &SiteRule::who},
+                    Field{"source", &SiteRule::source}};
+}
+
 constexpr auto fields(Type<Catalogue>) {
   return std::tuple{Field{"note", &Catalogue::note},
                     Field{"items", &Catalogue::items},
@@ -168,7 +180,8 @@ constexpr auto fields(Type<Catalogue>) {
                     Field{"limits", &Catalogue::limits},
                     Field{"suppliers", &Catalogue::suppliers},
                     Field{"hold_points", &Catalogue::hold_points},
-                    Field{"cautions", &Catalogue::cautions}};
+                    Field{"cautions", &Catalogue::cautions},
+                    Field{"site_rules", &Catalogue::site_rules}};
 }
 
 }  // namespace files

@@ -252,6 +252,23 @@ Result<void> read_notes(const Texts& texts, Catalogue& into) {
                              cells.needed_text("source"), cells.needed_text("applies")});
   });
   if (!cautions) return cautions;
+  auto rules = each_row(
+      texts, "site-rules", {"id", "mark", "against", "distance_mm", "per_size", "severity", "text", "who", "source"},
+      [&](CsvCells& cells) {
+        catalogue::SiteRule rule{cells.needed_text("id"),
+                                 cells.needed_text("mark"),
+                                 cells.needed_text("against"),
+                                 cells.millimetres("distance_mm"),
+                                 cells.number("per_size").value_or(0),
+                                 cells.needed_text("severity"),
+                                 cells.needed_text("text"),
+                                 cells.needed_text("who"),
+                                 cells.needed_text("source")};
+        if (rule.severity != "problem" && rule.severity != "flag" && rule.severity != "notice")
+          cells.refuse("severity", "'" + rule.severity + "' is no severity", "write problem, flag or notice");
+        into.site_rules.push_back(std::move(rule));
+      });
+  if (!rules) return rules;
   return each_row(texts, "note", {"note"}, [&](CsvCells& cells) { into.note = cells.needed_text("note"); });
 }
 

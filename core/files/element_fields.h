@@ -1,6 +1,7 @@
 // The elements of a plan in JSON, kind by kind (fields.h). What all have (id, kind, name) stands before these.
 #pragma once
 
+#include "files/site_fields.h"
 #include "files/wall_fields.h"
 #include "plan/element.h"
 
@@ -8,8 +9,7 @@ namespace files {
 
 using plan::Laying, plan::BorderCourse, plan::JointFill, plan::EdgeChoice, plan::PavedArea, plan::Coping,
     plan::Surround, plan::Collar, plan::Bonding, plan::Pool, plan::Building, plan::KeepOut, plan::Footing, plan::Weeps,
-    plan::Spikes, plan::EdgeRun, plan::DrainRun, plan::Level, plan::Feature, plan::Removal, plan::SiteMark,
-    plan::Protection, plan::Note, plan::Dimension, plan::SitePlan;
+    plan::Spikes, plan::EdgeRun, plan::Note, plan::Dimension, plan::SitePlan;
 
 constexpr auto words(Type<BorderCourse::Way>) {
   return std::array{Word{"soldier", BorderCourse::Way::soldier}, Word{"sailor", BorderCourse::Way::sailor}};
@@ -51,7 +51,10 @@ constexpr auto fields(Type<PavedArea>) {
                     Field{"joint_fill", &PavedArea::joint_fill},
                     Field{"edges", &PavedArea::edges},
                     Field{"taped_area_m2", &PavedArea::taped_area_m2},
-                    Field{"vehicles", &PavedArea::vehicles}};
+                    Field{"vehicles", &PavedArea::vehicles},
+                    Field{"access", &PavedArea::access},
+                    Field{"finish", &PavedArea::finish},
+                    Field{"water_to", &PavedArea::water_to}};
 }
 constexpr auto fields(Type<Coping>) {
   return std::tuple{Field{"item", &Coping::item}, Field{"overhang", &Coping::overhang}, Field{"joint", &Coping::joint},
@@ -70,14 +73,20 @@ constexpr auto fields(Type<Bonding>) {
                     Field{"ties", &Bonding::ties}};
 }
 constexpr auto fields(Type<Pool>) {
-  return std::tuple{Field{"outline", &Pool::outline},  Field{"coping", &Pool::coping},
-                    Field{"shell", &Pool::shell},      Field{"surround", &Pool::surround},
-                    Field{"collar", &Pool::collar},    Field{"bonding", &Pool::bonding},
-                    Field{"as_built", &Pool::as_built}};
+  return std::tuple{Field{"outline", &Pool::outline},   Field{"coping", &Pool::coping},
+                    Field{"shell", &Pool::shell},       Field{"surround", &Pool::surround},
+                    Field{"collar", &Pool::collar},     Field{"bonding", &Pool::bonding},
+                    Field{"as_built", &Pool::as_built}, Field{"coping_level", &Pool::coping_level}};
 }
 constexpr auto fields(Type<Building>) {
-  return std::tuple{Field{"outline", &Building::outline}, Field{"face", &Building::face},
-                    Field{"footing_depth", &Building::footing_depth}};
+  return std::tuple{Field{"outline", &Building::outline},
+                    Field{"face", &Building::face},
+                    Field{"footing_depth", &Building::footing_depth},
+                    Field{"floor", &Building::floor},
+                    Field{"sill", &Building::sill},
+                    Field{"weep", &Building::weep},
+                    Field{"siding", &Building::siding},
+                    Field{"vent", &Building::vent}};
 }
 constexpr auto fields(Type<KeepOut>) {
   return std::tuple{Field{"outline", &KeepOut::outline}, Field{"what", &KeepOut::what}, Field{"trunk", &KeepOut::trunk},
@@ -100,30 +109,6 @@ constexpr auto fields(Type<EdgeRun>) {
                     Field{"paving", &EdgeRun::paving},  Field{"footing", &EdgeRun::footing},
                     Field{"weeps", &EdgeRun::weeps},    Field{"spikes", &EdgeRun::spikes},
                     Field{"upstand", &EdgeRun::upstand}};
-}
-constexpr auto fields(Type<DrainRun>) {
-  return std::tuple{Field{"line", &DrainRun::line}, Field{"what", &DrainRun::what}, Field{"item", &DrainRun::item},
-                    Field{"width", &DrainRun::width}};
-}
-constexpr auto fields(Type<Level>) {
-  return std::tuple{Field{"at", &Level::at}, Field{"height", &Level::height}, Field{"what", &Level::what}};
-}
-constexpr auto fields(Type<Feature>) {
-  return std::tuple{Field{"at", &Feature::at}, Field{"item", &Feature::item}, Field{"count", &Feature::count}};
-}
-constexpr auto fields(Type<Removal>) {
-  return std::tuple{Field{"outline", &Removal::outline}, Field{"line", &Removal::line},
-                    Field{"what", &Removal::what},       Field{"thickness", &Removal::thickness},
-                    Field{"fate", &Removal::fate},       Field{"steel", &Removal::steel}};
-}
-constexpr auto fields(Type<SiteMark>) {
-  return std::tuple{Field{"points", &SiteMark::points}, Field{"line", &SiteMark::line},
-                    Field{"outline", &SiteMark::outline}, Field{"what", &SiteMark::what},
-                    Field{"depth", &SiteMark::depth}};
-}
-constexpr auto fields(Type<Protection>) {
-  return std::tuple{Field{"outline", &Protection::outline}, Field{"line", &Protection::line},
-                    Field{"item", &Protection::item}};
 }
 constexpr auto fields(Type<Note>) { return std::tuple{Field{"at", &Note::at}, Field{"text", &Note::text}}; }
 constexpr auto fields(Type<Dimension>) {

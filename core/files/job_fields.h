@@ -31,8 +31,15 @@ constexpr auto fields(Type<Datum>) {
                     Field{"northing_m", &Datum::northing_m}};
 }
 constexpr auto fields(Type<Soil>) {
-  return std::tuple{Field{"name", &Soil::name}, Field{"swell", &Soil::swell},
-                    Field{"bank_density_kg_m3", &Soil::bank_density_kg_m3}, Field{"source", &Soil::source}};
+  return std::tuple{Field{"name", &Soil::name},
+                    Field{"swell", &Soil::swell},
+                    Field{"bank_density_kg_m3", &Soil::bank_density_kg_m3},
+                    Field{"compacted", &Soil::compacted},
+                    Field{"stands", &Soil::stands},
+                    Field{"reusable", &Soil::reusable},
+                    Field{"topsoil", &Soil::topsoil},
+                    Field{"topsoil_back", &Soil::topsoil_back},
+                    Field{"source", &Soil::source}};
 }
 constexpr auto fields(Type<Choices>) {
   return std::tuple{Field{"reach", &Choices::reach},
@@ -53,7 +60,9 @@ constexpr auto fields(Type<Choices>) {
                     Field{"cbr", &Choices::cbr},
                     Field{"infiltration_counts", &Choices::infiltration_counts},
                     Field{"infiltration_m_s", &Choices::infiltration_m_s},
-                    Field{"infiltration_source", &Choices::infiltration_source}};
+                    Field{"infiltration_source", &Choices::infiltration_source},
+                    Field{"rain_mm_h", &Choices::rain_mm_h},
+                    Field{"rain_source", &Choices::rain_source}};
 }
 constexpr auto fields(Type<StageMove>) {
   return std::tuple{Field{"item", &StageMove::item, Need::required}, Field{"stage", &StageMove::stage, Need::required}};

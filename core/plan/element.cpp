@@ -30,6 +30,8 @@ struct KindName {
   std::string operator()(const Note&) const { return "note"; }
   std::string operator()(const Dimension&) const { return "dimension"; }
   std::string operator()(const SitePlan&) const { return "site-plan"; }
+  std::string operator()(const LevelBook&) const { return "level-book"; }
+  std::string operator()(const BaseLine&) const { return "base-line"; }
 };
 }  // namespace
 

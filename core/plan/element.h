@@ -5,7 +5,9 @@
 #include <map>
 #include <variant>
 
-#include "plan/wall.h"
+#include "plan/levels.h"
+#include "plan/there.h"
+#include "plan/water.h"
 
 namespace plan {
 
@@ -61,6 +63,9 @@ struct PavedArea {
   std::vector<EdgeChoice> edges;
   std::optional<double> taped_area_m2;  // a person's correction, shown as such in the working
   bool vehicles = false;
+  bool access = false;           // an access route: its slopes have limits of their own
+  std::optional<Finish> finish;  // its surface; empty: levels are not chosen
+  ElementId water_to;            // the run that takes what runs off; empty: where the surface leads it
   bool operator==(const PavedArea&) const = default;
 };
 
@@ -107,14 +112,21 @@ struct Pool {
   std::optional<Surround> surround;
   std::optional<Collar> collar;
   std::optional<Bonding> bonding;
-  bool as_built = false;  // the water's edge was measured again after the shell was set
+  bool as_built = false;               // the water's edge was measured again after the shell was set
+  std::optional<Length> coping_level;  // top of the coping, level all round
   bool operator==(const Pool&) const = default;
 };
 
 struct Building {
   DrawnShape outline;
-  std::string face;  // masonry, siding ...
-  std::optional<Length> footing_depth;
+  std::string face;                     // masonry, siding ...
+  std::optional<Length> footing_depth;  // below the existing ground
+  // Heights: of the floor inside, and of the lowest of what must stay above the paving.
+  std::optional<Length> floor;
+  std::optional<Length> sill;
+  std::optional<Length> weep;
+  std::optional<Length> siding;
+  std::optional<Length> vent;
   bool operator==(const Building&) const = default;
 };
 
@@ -161,50 +173,6 @@ struct EdgeRun {
   bool operator==(const EdgeRun&) const = default;
 };
 
-// The kinds below are read, kept and measured as drawn; they cut paving where they stand on the ground. What they need
-// is worked out by trades still to come, and a problem says so.
-struct DrainRun {
-  DrawnLine line;
-  std::string what;  // pipe, channel, sleeve
-  Id item;
-  Length width;  // of what shows at the surface; 0 lies below
-  bool operator==(const DrainRun&) const = default;
-};
-struct Level {
-  geometry::Point at;
-  Length height;
-  std::string what;
-  bool operator==(const Level&) const = default;
-};
-struct Feature {
-  geometry::Point at;
-  Id item;
-  int count = 1;
-  bool operator==(const Feature&) const = default;
-};
-struct Removal {
-  DrawnShape outline;
-  std::optional<DrawnLine> line;
-  std::string what;
-  Length thickness;
-  std::string fate;
-  bool steel = false;
-  bool operator==(const Removal&) const = default;
-};
-struct SiteMark {
-  std::vector<geometry::Point> points;
-  std::optional<DrawnLine> line;
-  DrawnShape outline;
-  std::string what;  // buried-service, septic, well, barrier, gate ...
-  std::optional<Length> depth;
-  bool operator==(const SiteMark&) const = default;
-};
-struct Protection {
-  DrawnShape outline;
-  std::optional<DrawnLine> line;
-  Id item;
-  bool operator==(const Protection&) const = default;
-};
 struct Note {
   geometry::Point at;
   std::string text;
@@ -224,7 +192,7 @@ struct SitePlan {
 };
 
 using Kind = std::variant<PavedArea, Pool, Wall, Steps, Building, KeepOut, EdgeRun, DrainRun, Level, Feature, Removal,
-                          SiteMark, Protection, Note, Dimension, SitePlan>;
+                          SiteMark, Protection, Note, Dimension, SitePlan, LevelBook, BaseLine>;
 
 struct Element {
   ElementId id;

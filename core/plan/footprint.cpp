@@ -109,6 +109,8 @@ class Maker {
   void of(const Note&) {}
   void of(const Dimension&) {}
   void of(const SitePlan&) {}
+  void of(const LevelBook&) {}
+  void of(const BaseLine&) {}
 
   void closed_or_open(const DrawnShape& outline, const std::optional<DrawnLine>& line) {
     if (!outline.empty()) closed(outline);

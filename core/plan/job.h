@@ -41,6 +41,11 @@ struct Soil {
   std::string name = "common earth";
   double swell = 0.25;  // on bank volume
   double bank_density_kg_m3 = 1800;
+  double compacted = 0.9;    // placed and compacted volume for bank volume
+  std::string stands = "C";  // A, B, C: how steep its cut faces stand (29 CFR 1926 subpart P); C is the flattest
+  double reusable = 0;       // share of what is dug that may be placed again as fill
+  units::Length topsoil;     // stripped first, apart from the rest; 0: there is none
+  double topsoil_back = 1;   // share of it that is spread on the site again
   std::string source = "common practice; enter your own";
   bool operator==(const Soil&) const = default;
 };
@@ -66,6 +71,8 @@ struct Choices {
   bool infiltration_counts = false;  // the person counts on water going into the ground
   double infiltration_m_s = 0;       // measured; 0 is none
   std::string infiltration_source;   // date and who measured it
+  double rain_mm_h = 0;              // intensity that the person chose for runoff; 0: none
+  std::string rain_source;           // of which return period, from where
   bool operator==(const Choices&) const = default;
 };
 

@@ -33,6 +33,8 @@ int rank(const Kind& kind) {
     int operator()(const Note&) const { return 0; }
     int operator()(const Dimension&) const { return 0; }
     int operator()(const SitePlan&) const { return 0; }
+    int operator()(const LevelBook&) const { return 0; }
+    int operator()(const BaseLine&) const { return 0; }
   };
   return std::visit(Rank{}, kind);
 }

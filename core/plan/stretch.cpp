@@ -226,6 +226,8 @@ class Facer {
       Meets operator()(const Note&) const { return Meets::planting; }
       Meets operator()(const Dimension&) const { return Meets::planting; }
       Meets operator()(const SitePlan&) const { return Meets::planting; }
+      Meets operator()(const LevelBook&) const { return Meets::planting; }
+      Meets operator()(const BaseLine&) const { return Meets::planting; }
     };
     return std::visit(What{ground, far}, ground.element->kind);
   }

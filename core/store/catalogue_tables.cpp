@@ -103,6 +103,9 @@ Result<void> put_lists(Database& database, const Catalogue& catalogue) {
   for (std::size_t i = 0; done && i < catalogue.cautions.size(); ++i)
     done = database.run("INSERT INTO cautions VALUES (?, ?, ?, ?, ?, ?)",
                         row_of(numbered(i), [&](Out& out) { caution_columns(out, catalogue.cautions[i]); }));
+  for (std::size_t i = 0; done && i < catalogue.site_rules.size(); ++i)
+    done = database.run("INSERT INTO site_rules VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
+                        row_of(numbered(i), [&](Out& out) { site_rule_columns(out, catalogue.site_rules[i]); }));
   if (done) done = database.run("INSERT INTO catalogue_note VALUES (?)", {catalogue.note});
   return done;
 }
@@ -209,6 +212,11 @@ Result<void> take_lists(Database& database, Catalogue& into) {
     done = each(database, "SELECT * FROM cautions ORDER BY place", [&](const Row& row) {
       In in(row, 1);
       caution_columns(in, into.cautions.emplace_back());
+    });
+  if (done)
+    done = each(database, "SELECT * FROM site_rules ORDER BY place", [&](const Row& row) {
+      In in(row, 1);
+      site_rule_columns(in, into.site_rules.emplace_back());
     });
   if (done)
     done = each(database, "SELECT note FROM catalogue_note", [&](const Row& row) { into.note = text_at(row, 0); });

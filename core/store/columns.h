@@ -233,4 +233,17 @@ void caution_columns(Row& row, Caution& caution) {
   row(caution.applies);
 }
 
+template <class Row, class SiteRule>
+void site_rule_columns(Row& row, SiteRule& rule) {
+  row(rule.id);
+  row(rule.mark);
+  row(rule.against);
+  row(rule.distance);
+  row(rule.per_size);
+  row(rule.severity);
+  row(rule.text);
+  row(rule.who);
+  row(rule.source);
+}
+
 }  // namespace store

@@ -19,6 +19,8 @@ struct StillToCome {
   std::string operator()(const plan::Note&) const { return {}; }
   std::string operator()(const plan::Dimension&) const { return {}; }
   std::string operator()(const plan::SitePlan&) const { return {}; }
+  std::string operator()(const plan::LevelBook&) const { return {}; }
+  std::string operator()(const plan::BaseLine&) const { return {}; }
   std::string operator()(const plan::Wall& wall) const {
     if (wall.existing) return {};
     return wall.free_standing ? own_base

@@ -107,6 +107,8 @@ std::vector<std::string> facts_of(const plan::Kind& kind) {
     Words operator()(const plan::Note&) const { return {}; }
     Words operator()(const plan::Dimension&) const { return {}; }
     Words operator()(const plan::SitePlan&) const { return {}; }
+    Words operator()(const plan::LevelBook&) const { return {}; }
+    Words operator()(const plan::BaseLine&) const { return {}; }
   };
   return std::visit(Facts{}, kind);
 }

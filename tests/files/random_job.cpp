@@ -84,6 +84,7 @@ catalogue::Catalogue catalogue() {
   for (std::size_t i = 0; i < made.junctions.size(); ++i) made.junctions[i].id = "junction-" + std::to_string(i);
   fill(made.hold_points);
   fill(made.cautions);
+  fill(made.site_rules);
   fill(made.note);
   return made;
 }

@@ -81,6 +81,11 @@ TEST(Schema, NamesEveryFieldOfTheParts) {
   same_fields<plan::Footing>("footing");
   same_fields<plan::Weeps>("weeps");
   same_fields<plan::Spikes>("spikes");
+  same_fields<plan::AtRun>("at-run");
+  same_fields<plan::Spout>("spout");
+  same_fields<plan::Reading>("reading");
+  same_fields<plan::FallFrom>("fall-from");
+  same_fields<plan::Finish>("finish");
   same_fields<plan::Heading>("heading");
   same_fields<plan::Datum>("datum");
   same_fields<plan::Soil>("soil");
@@ -105,6 +110,7 @@ TEST(Schema, NamesEveryFieldOfTheCatalogue) {
   same_fields<catalogue::Supplier>("supplier");
   same_fields<catalogue::HoldPoint>("hold-point");
   same_fields<catalogue::Caution>("caution");
+  same_fields<catalogue::SiteRule>("site-rule");
   same_fields<catalogue::Catalogue>("catalogue");
 }
 

@@ -150,7 +150,7 @@ TEST(CatalogueBook, ABookHalfMadeIsFinished) {
     for (const char* table :
          {"DELETE FROM catalogue_note", "DELETE FROM items", "DELETE FROM suppliers", "DELETE FROM patterns",
           "DELETE FROM build_ups", "DELETE FROM limits", "DELETE FROM rates", "DELETE FROM junctions",
-          "DELETE FROM hold_points", "DELETE FROM cautions"})
+          "DELETE FROM hold_points", "DELETE FROM cautions", "DELETE FROM site_rules"})
       ASSERT_TRUE(database->run(table));
   }
   CatalogueBook book = opened(folder);

@@ -85,6 +85,8 @@ std::string load_word(const plan::Element& element) {
     std::string operator()(const plan::Note&) const { return {}; }
     std::string operator()(const plan::Dimension&) const { return {}; }
     std::string operator()(const plan::SitePlan&) const { return {}; }
+    std::string operator()(const plan::LevelBook&) const { return {}; }
+    std::string operator()(const plan::BaseLine&) const { return {}; }
   };
   return std::visit(Word{}, element.kind);
 }
