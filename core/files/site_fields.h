@@ -6,7 +6,7 @@
 
 namespace files {
 
-using plan::Level, plan::Reading, plan::LevelBook, plan::FallFrom, plan::Finish, plan::BaseLine, plan::Removal,
+using plan::Level, plan::RodReading, plan::LevelBook, plan::FallFrom, plan::Finish, plan::BaseLine, plan::Removal,
     plan::SiteMark, plan::Protection, plan::AtRun, plan::DrainRun, plan::Spout, plan::Feature;
 
 constexpr auto words(Type<Finish::Way>) {
@@ -19,9 +19,10 @@ constexpr auto fields(Type<Level>) {
   return std::tuple{Field{"at", &Level::at}, Field{"height", &Level::height}, Field{"what", &Level::what},
                     Field{"of", &Level::of}};
 }
-constexpr auto fields(Type<Reading>) {
-  return std::tuple{Field{"point", &Reading::point, Need::required}, Field{"back", &Reading::back},
-                    Field{"between", &Reading::between}, Field{"fore", &Reading::fore}, Field{"note", &Reading::note}};
+constexpr auto fields(Type<RodReading>) {
+  return std::tuple{Field{"point", &RodReading::point, Need::required}, Field{"back", &RodReading::back},
+                    Field{"between", &RodReading::between}, Field{"fore", &RodReading::fore},
+                    Field{"note", &RodReading::note}};
 }
 constexpr auto fields(Type<LevelBook>) {
   return std::tuple{Field{"start", &LevelBook::start}, Field{"finish", &LevelBook::finish},

@@ -19,13 +19,13 @@ struct Level {
 
 // One row of a level book, entered as read on the rod. `point` is a Level's id or a name. A turning point has a
 // foresight and a backsight in one row.
-struct Reading {
+struct RodReading {
   std::string point;
   std::optional<Length> back;
   std::optional<Length> between;
   std::optional<Length> fore;
   std::string note;
-  bool operator==(const Reading&) const = default;
+  bool operator==(const RodReading&) const = default;
 };
 
 // Readings in the order in which they were taken, from a point of known height.
@@ -33,7 +33,7 @@ struct LevelBook {
   Length start;                  // height of the first row's point: the bench mark
   std::optional<Length> finish;  // known height of the last row's point; empty: the run was not closed
   bool share_out = false;        // the misclosure is shared out over the set-ups, evenly
-  std::vector<Reading> readings;
+  std::vector<RodReading> readings;
   bool operator==(const LevelBook&) const = default;
 };
 

@@ -83,7 +83,7 @@ TEST(Schema, NamesEveryFieldOfTheParts) {
   same_fields<plan::Spikes>("spikes");
   same_fields<plan::AtRun>("at-run");
   same_fields<plan::Spout>("spout");
-  same_fields<plan::Reading>("reading");
+  same_fields<plan::RodReading>("reading");
   same_fields<plan::FallFrom>("fall-from");
   same_fields<plan::Finish>("finish");
   same_fields<plan::Heading>("heading");
