@@ -58,6 +58,7 @@ problem::Result<void> check_row(const plan::LevelBook& book, std::size_t row, co
 struct Run {
   Length instrument;
   Length height;  // of the point where the run stands
+  Length sight;   // the backsight that no foresight has followed yet
   Length back;
   Length fore;
   int set_ups = 0;
@@ -72,10 +73,11 @@ Length take(const RodReading& reading, Run& run, int& set_up) {
   if (reading.fore) {
     run.height = run.instrument - *reading.fore;
     run.fore += *reading.fore;
+    run.back += run.sight;
   }
   if (reading.back) {
     run.instrument = run.height + *reading.back;
-    run.back += *reading.back;
+    run.sight = *reading.back;
     ++run.set_ups;
   }
   return run.height;

@@ -19,10 +19,10 @@ struct BookRow {
   double height = 0;
   double correction = 0;
 };
-// The arithmetic check: sum of backsights less sum of foresights = last height less first, before any correction; it
-// holds of a right sum whatever was read, so a book that fails it is this program's fault (problem::ensure). It looks
-// at those rows only that carry the run: a check sight between them is no part of it. The misclosure (last height as
-// read less the known one) tells how well it was read.
+// The arithmetic check: sum of backsights less sum of foresights = height of the last foresight's point less the first
+// height, before any correction; it holds of a right sum whatever was read, so a book that fails it is this program's
+// fault (problem::ensure). A backsight counts once a foresight has followed it. The misclosure (last height as read
+// less the known one) tells how well it was read.
 struct Reduced {
   std::vector<BookRow> rows;
   double sum_back = 0;

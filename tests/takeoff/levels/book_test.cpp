@@ -146,6 +146,17 @@ TEST(LevelBook, everyFaultNamesItsRow) {
   expect(book(0, {back("A", 3), between("x", 40000)}), "range", "row 2 (x)");
 }
 
+// A book is good at every row while it is written: closed 3 + 2 back, 4 + 1 fore; open 3 back, 4 fore.
+TEST(LevelBook, aBacksightCountsOnceAForesightHasFollowed) {
+  const Reduced found = reduced(book(100, {back("A", 3), turn("T", 4, 2), fore("U", 1)}));
+  EXPECT_NEAR(found.sum_back / foot, 5, 1e-9);
+  EXPECT_NEAR(found.sum_fore / foot, 5, 1e-9);
+  const Reduced open = reduced(book(100, {back("A", 3), turn("T", 4, 2), between("x", 1)}));
+  EXPECT_NEAR(open.sum_back / foot, 3, 1e-9);
+  EXPECT_NEAR(open.sum_fore / foot, 4, 1e-9);
+  EXPECT_NEAR(open.rows.back().height / foot, 100, 1e-9);  // 99 + 2 - 1
+}
+
 // The allowance is 0.02 ft for one set-up, times sqrt(2) here: 0.028 ft. The terrace closes within it; a foresight of
 // 3.10 in place of 3.14 leaves 0.05 ft.
 TEST(LevelBook, aMisreadRodIsFlaggedSharedOutOrNot) {
@@ -199,6 +210,9 @@ RC_GTEST_PROP(LevelBookProperties, backsightsLessForesightsCarryTheRun, ()) {
   const Reduced found = *reduce(run, "LB");
   RC_ASSERT(std::abs((found.sum_back - found.sum_fore) - (found.rows.back().height - found.rows.front().height)) <
             1e-9);
+  double back_read = 0;
+  for (const RodReading& row : run.readings) back_read += row.back.value_or(Length{}).metres().si();
+  RC_ASSERT(std::abs(found.sum_back - back_read) < 1e-9);  // a closed run: all of them
 }
 
 // Rise and fall, row by row, is the other way to book the same readings: each height from the one before it.
