@@ -113,7 +113,8 @@ TEST(Migrations, GoOnceAndRefuseANewerForm) {
   EXPECT_EQ(newer.error().code, "book-newer");
   EXPECT_EQ(problem::sentence(newer.error()), path +
                                                   ": the job book was written by a newer Groundcourse (its form is 99, "
-                                                  "this program knows up to 1); use the newer program");
+                                                  "this program knows up to " +
+                                                  std::to_string(newest_form()) + "); use the newer program");
 }
 
 }  // namespace
