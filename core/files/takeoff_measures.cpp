@@ -31,6 +31,12 @@ constexpr std::array shown_units{
     Shown{"kg", us, "ton", 1 / units::kilograms_per_short_ton, 0.05, 2},
     Shown{"kg", us, "lb", 1 / units::kilograms_per_pound, 0, 1},
     Shown{"m", us, "ft", 1 / units::metres_per_foot, 0, 2},
+    Shown{"l_s", us, "gpm", 60.0 / 1000 / units::cubic_metres_per_gallon, 0, 1},
+    Shown{"m_s", us, "ft/s", 1 / units::metres_per_foot, 0, 2},
+    Shown{"pct", us, "%", 1, 0, 2},
+    Shown{"pct", metric, "%", 1, 0, 2},
+    Shown{"l_s", metric, "l/s", 1, 0, 2},
+    Shown{"m_s", metric, "m/s", 1, 0, 2},
     Shown{"m2", metric, "m2", 1, 0, 1},
     Shown{"m3", metric, "m3", 1, 0.05, 2},
     Shown{"m3", metric, "l", 1000, 0, 1},
@@ -46,8 +52,9 @@ constexpr Shown cubic_feet{"m3", us, "cu ft", 1 / units::cubic_metres_per_cubic_
 
 // What is held against a rule or a spirit level on site is read as it is typed: 8 3/8", not 0.7 ft.
 bool read_off_a_rule(std::string_view name) {
-  static constexpr std::string_view starts[] = {"height",  "buried",       "riser",     "tread",        "stride",
-                                                "cap_top", "cap_overhang", "steps_run", "pillar_height"};
+  static constexpr std::string_view starts[] = {"height",   "buried",       "riser",     "tread",         "stride",
+                                                "cap_top",  "cap_overhang", "steps_run", "pillar_height", "dig_deepest",
+                                                "dig_mean", "cover",        "lip"};
   return name.ends_with("_m") &&
          std::ranges::any_of(starts, [name](std::string_view start) { return name.starts_with(start); });
 }
@@ -59,6 +66,18 @@ const Shown* shown(std::string_view unit, double value, units::System system) {
         (value == 0 || std::abs(value * known.times) >= known.from - 1e-12))
       return &known;
   return nullptr;
+}
+
+// The unit at the end of a measure's name: "l_s" of flow_l_s, "m2" of net_area_m2; empty where there is none.
+std::string_view unit_of(std::string_view name) {
+  std::string_view found;
+  for (const Shown& known : shown_units) {
+    const std::string_view unit = known.si;
+    const bool ends =
+        name.size() > unit.size() + 1 && name.ends_with(unit) && name[name.size() - unit.size() - 1] == '_';
+    if (ends && unit.size() > found.size()) found = unit;
+  }
+  return found;
 }
 
 // To the decimals asked, and to three digits of what is smaller than those show; no 0 at the end.
@@ -87,10 +106,9 @@ std::string measure_in_words(std::string_view name, double value, units::System 
   const std::size_t colon = name.find(':');
   std::string of = colon == std::string_view::npos ? "" : " (" + std::string(name.substr(colon + 1)) + ")";
   std::string_view base = name.substr(0, colon);
-  const std::size_t last = base.rfind('_');
-  const Shown* how = last == std::string_view::npos ? nullptr : shown(base.substr(last + 1), value, system);
+  const Shown* how = shown(unit_of(base), value, system);
   if (how && how->unit == "fl oz") how = &cubic_feet;
-  if (how) base = base.substr(0, last);
+  if (how) base = base.substr(0, base.size() - how->si.size() - 1);
   std::string words(base);
   for (char& letter : words)
     if (letter == '_') letter = ' ';

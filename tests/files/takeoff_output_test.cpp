@@ -360,6 +360,11 @@ TEST(TakeoffMeasures, InTheUnitsOfTheJob) {
   EXPECT_EQ(files::measure_in_words("cut_length_m", 1.25, System::metric), "cut length 1.25 m");
   EXPECT_EQ(files::measure_in_words("rod_m:rod-5", 3.048, System::us), "rod (rod-5) 10 ft");
   EXPECT_EQ(files::measure_in_words("units_whole", 900, System::us), "units whole 900");
+  // 1 l/s = 60 / 3.785411784 = 15.85 US gallons a minute.
+  EXPECT_EQ(files::measure_in_words("runoff_l_s", 1, System::us), "runoff 15.9 gpm");
+  EXPECT_EQ(files::measure_in_words("runoff_l_s", 1, System::metric), "runoff 1 l/s");
+  EXPECT_EQ(files::measure_in_words("fall_least_pct", 2.0248139, System::us), "fall least 2.02 %");
+  EXPECT_EQ(files::measure_in_words("velocity_m_s", 0.3048, System::us), "velocity 1 ft/s");
   EXPECT_EQ(files::quantity_in_words(907.18474, "kg", System::us), "1 ton");
   EXPECT_EQ(files::quantity_in_words(9290.304, "kg", System::us), "10.24 tons");
   EXPECT_EQ(files::quantity_in_words(0.0012, "m3", System::metric), "1.2 l");
