@@ -26,7 +26,7 @@ const std::vector<Importable>& importable() {
                                              {"edge-run", false, true, false, plan::EdgeRun{}},
                                              {"drain-run", false, true, false, plan::DrainRun{}},
                                              {"removal", true, true, false, plan::Removal{}},
-                                             {"level", false, false, true, plan::Level{}},
+                                             {"level", false, false, true, plan::Level{{}, {}, "existing", {}}},
                                              {"protection", true, true, false, plan::Protection{}},
                                              {"site-mark", true, true, true, plan::SiteMark{}}};
   return kinds;

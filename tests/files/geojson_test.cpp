@@ -123,6 +123,7 @@ TEST(GeoJson, EveryKind) {
   }
   const auto level = import(collection(feature("", "x", "Point", "[1, 2, 3.5]")), {{"x", "level"}});
   EXPECT_EQ(std::get<plan::Level>(level.job.elements.at(0)->kind).height->steps(), 3500 * 320);
+  EXPECT_EQ(std::get<plan::Level>(level.job.elements.at(0)->kind).what, "existing");
   const auto mark = import(collection(feature("", "x", "Point", "[1, 2]")), {{"x", "site-mark:septic"}});
   EXPECT_EQ(std::get<plan::SiteMark>(mark.job.elements.at(0)->kind).what, "septic");
   EXPECT_EQ(std::get<plan::SiteMark>(mark.job.elements.at(0)->kind).points.size(), 1u);
