@@ -21,7 +21,7 @@ int deliver(const std::string& text, const std::string& file) {
   return written ? 0 : refuse(written.error());
 }
 
-static problem::Result<plan::Job> read_job(const std::string& path) {
+problem::Result<plan::Job> read_job(const std::string& path) {
   const auto text = files::read_file(path);
   if (!text) return std::unexpected(text.error());
   return files::read_job(*text, path);
@@ -48,36 +48,6 @@ int check(const std::string& path) {
   }
   const int code = deliver(text, "");
   return any_problem ? 1 : code;
-}
-
-static problem::Result<std::map<std::string, std::string>> layer_map(const std::vector<std::string>& pairs) {
-  std::map<std::string, std::string> layers;
-  for (const std::string& pair : pairs) {
-    const std::size_t equals = pair.find('=');
-    if (equals == 0 || equals == std::string::npos || equals + 1 == pair.size())
-      return problem::fault("layer-words", "--layer " + pair + " is not NAME=KIND",
-                            "write for instance --layer patio=paved-area");
-    layers[pair.substr(0, equals)] = pair.substr(equals + 1);
-  }
-  return layers;
-}
-
-int import(const ImportWords& words) {
-  const auto layers = layer_map(words.layers);
-  if (!layers) {
-    refuse(layers.error());
-    return 2;
-  }
-  const auto text = files::read_file(words.file);
-  if (!text) return refuse(text.error());
-  const auto imported = files::import_geojson(*text, words.file, words.units, *layers);
-  if (!imported) return refuse(imported.error());
-  const int code = deliver(files::write_job(imported->job), words.output);
-  if (code != 0) return code;
-  for (const auto& [layer, count] : imported->not_mapped)
-    std::fprintf(stderr, "groundcourse: %d feature%s of layer '%s' not mapped to a kind and left out\n", count,
-                 count == 1 ? "" : "s", layer.c_str());
-  return 0;
 }
 
 }  // namespace app

@@ -7,12 +7,15 @@
 #include <string>
 #include <vector>
 
+#include "plan/job.h"
 #include "problem/problem.h"
 
 namespace app {
 
 // Says the fault on standard error as one sentence; gives 1.
 int refuse(const problem::Problem& fault);
+
+problem::Result<plan::Job> read_job(const std::string& path);
 
 // To the file, or to standard output where none is named.
 int deliver(const std::string& text, const std::string& file);
@@ -36,13 +39,21 @@ struct StartWords {
 };
 int start(const StartWords& words);
 
+// GeoJSON, or survey points where the file's name ends in .csv.
 struct ImportWords {
   std::string file;
   std::string units;                // empty: as the file says
   std::vector<std::string> layers;  // NAME=KIND
+  std::string into;                 // survey points: the job that they are added to; empty: a new one
   std::string output;
 };
 int import(const ImportWords& words);
+
+struct SettingOutWords {
+  std::string job;
+  std::string output;
+};
+int setting_out(const SettingOutWords& words);  // CSV of what the crew sets out from the base line
 
 int catalogue_list();
 int catalogue_import(const std::string& file);

@@ -40,13 +40,22 @@ void add_start(CLI::App& program, Action& action) {
 
 void add_import(CLI::App& program, Action& action) {
   auto words = std::make_shared<app::ImportWords>();
-  CLI::App* command = program.add_subcommand("import", "A job file from outlines that somebody else drew");
-  command->add_option("FILE", words->file, "GeoJSON")->required();
-  command->add_option("--units", words->units, "unit of plain coordinates; longitude and latitude otherwise")
+  CLI::App* command =
+      program.add_subcommand("import", "A job file from outlines or points that somebody else drew or measured");
+  command
+      ->add_option("FILE", words->file,
+                   "GeoJSON, or survey points: CSV of point, northing, easting, height, description")
+      ->required();
+  command
+      ->add_option("--units", words->units,
+                   "unit of plain coordinates and of survey points; longitude and latitude otherwise")
       ->check(CLI::IsMember({"m", "mm", "ft", "us-ft", "in"}));
-  command->add_option("--layer", words->layers, "NAME=KIND: what a layer's features are; * is any not named")
+  command
+      ->add_option("--layer", words->layers,
+                   "NAME=KIND: what a layer's features are, or points of a code (level:finished); * is any not named")
       ->take_all()
       ->allow_extra_args(false);
+  command->add_option("--into", words->into, "job file that survey points are added to; a new job otherwise");
   command->add_option("--output", words->output, "job file to write")->required();
   command->callback([words, &action] { action = [words] { return app::import(*words); }; });
 }

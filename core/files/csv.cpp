@@ -136,6 +136,22 @@ problem::Result<void> check_head(const CsvTable& table, int line) {
   return {};
 }
 
+// Calls `take` with each row that holds anything, in order, until it refuses one.
+template <class Take>
+problem::Result<void> each_row(std::string_view text, const std::string& file, const Take& take) {
+  if (text.size() > most_bytes)
+    return problem::fault("csv-large", "the file is larger than 64 MiB", "cut it into smaller ones", csv_place(file));
+  Cutter cutter(text, file);
+  while (!cutter.at_end()) {
+    auto row = cutter.row();
+    if (!row) return std::unexpected(row.error());
+    if (std::all_of(row->cells.begin(), row->cells.end(), [](const std::string& cell) { return cell.empty(); }))
+      continue;
+    if (problem::Result<void> good = take(std::move(*row)); !good) return good;
+  }
+  return {};
+}
+
 // How many apostrophes the text begins with, if a formula sign follows them; else nothing.
 std::optional<std::size_t> apostrophes_before_sign(std::string_view text) {
   const std::size_t sign = text.find_first_not_of('\'');
@@ -153,28 +169,32 @@ std::optional<std::size_t> CsvTable::column(std::string_view name) const {
   return static_cast<std::size_t>(found - columns.begin());
 }
 
+problem::Result<std::vector<CsvRow>> read_csv_rows(std::string_view text, const std::string& file) {
+  std::vector<CsvRow> rows;
+  auto good = each_row(text, file, [&rows](CsvRow row) -> problem::Result<void> {
+    rows.push_back(std::move(row));
+    return {};
+  });
+  if (!good) return std::unexpected(good.error());
+  return rows;
+}
+
 problem::Result<CsvTable> read_csv(std::string_view text, const std::string& file) {
-  if (text.size() > most_bytes)
-    return problem::fault("csv-large", "the file is larger than 64 MiB", "cut it into smaller ones", csv_place(file));
   CsvTable table{file, {}, {}};
-  Cutter cutter(text, file);
-  while (!cutter.at_end()) {
-    auto row = cutter.row();
-    if (!row) return std::unexpected(row.error());
-    if (std::all_of(row->cells.begin(), row->cells.end(), [](const std::string& cell) { return cell.empty(); }))
-      continue;
+  const auto take = [&table](CsvRow row) -> problem::Result<void> {
     if (table.columns.empty()) {
-      table.columns = std::move(row->cells);
-      if (auto good = check_head(table, row->line); !good) return std::unexpected(good.error());
-      continue;
+      table.columns = std::move(row.cells);
+      return check_head(table, row.line);
     }
-    if (row->cells.size() != table.columns.size())
+    if (row.cells.size() != table.columns.size())
       return problem::fault("csv-row",
-                            "the row has " + std::to_string(row->cells.size()) + " cells, the head line " +
+                            "the row has " + std::to_string(row.cells.size()) + " cells, the head line " +
                                 std::to_string(table.columns.size()),
-                            "put cells with commas in quotes", csv_place(file, row->line));
-    table.rows.push_back(std::move(*row));
-  }
+                            "put cells with commas in quotes", csv_place(table.file, row.line));
+    table.rows.push_back(std::move(row));
+    return {};
+  };
+  if (auto good = each_row(text, file, take); !good) return std::unexpected(good.error());
   if (table.columns.empty())
     return problem::fault("csv-columns", "there is no head line", "name the columns in the first row",
                           csv_place(file, 1));

@@ -33,6 +33,10 @@ struct CsvTable {
 // than most_bytes. Codes: csv-syntax, csv-large, csv-columns, csv-row.
 problem::Result<CsvTable> read_csv(std::string_view text, const std::string& file);
 
+// The same without a head line: every row as it stands, rows of empty cells left out. For files whose columns go by
+// their order.
+problem::Result<std::vector<CsvRow>> read_csv_rows(std::string_view text, const std::string& file);
+
 // One row, quoted where it must be, with CR LF behind it. The cells are written as they are: text that came from people
 // goes through `csv_text` first, numbers do not.
 std::string csv_row(const std::vector<std::string>& cells);

@@ -32,6 +32,29 @@ struct Import {
 problem::Result<Import> import_geojson(std::string_view text, const std::string& file, std::string_view units,
                                        const std::map<std::string, std::string>& layers);
 
+// Survey points in: CSV of point, northing, easting, height, description. The first row may name the columns, in any
+// order (also pt, n, e, z, elevation, desc ...; columns of other names are left out and told), or the file has no head
+// line and goes by that order, the description optional. `units` is the unit of coordinates and heights: m, mm, ft,
+// us-ft (1200/3937 m) or in; there is no default, a foot read as a metre looks right until it is dug.
+//
+// Each point becomes a level: its id the point, its name the description. What it is: the letters that the description
+// begins with (EG existing, FG finished, BM bench-mark, INV invert; anything else is existing), or what `layers` says
+// of that code, of the whole description, or of "*" (any other): "level" (existing) or "level:WHAT". A finished level
+// whose description ends in "area NAME" is of that paved area. An empty height is none: the level book may have it.
+//
+// A file of coordinates within 5 km of its own origin keeps it; otherwise the first point is the job's origin and what
+// was taken off is its datum. With `into` the levels are added to that job at its datum. Refused with line and reason:
+// a missing column, too few cells, not a number, an empty or doubled point, an id that the job has, what lies further
+// than 5 km from the origin or 10 km above it, a job that lies by longitude and latitude, a file without points.
+struct SurveyImport {
+  plan::Job job;
+  std::size_t points = 0;
+  std::vector<std::string> left_out;  // columns that nothing is made of
+};
+problem::Result<SurveyImport> import_survey(std::string_view text, const std::string& file, std::string_view units,
+                                            const std::map<std::string, std::string>& layers,
+                                            const plan::Job* into = nullptr);
+
 std::string takeoff_text(const results::Results& results);
 std::string takeoff_csv(const results::Results& results);
 std::string takeoff_json(const results::Results& results);
