@@ -60,6 +60,14 @@ void add_import(CLI::App& program, Action& action) {
   command->callback([words, &action] { action = [words] { return app::import(*words); }; });
 }
 
+void add_setting_out(CLI::App& program, Action& action) {
+  auto words = std::make_shared<app::SettingOutWords>();
+  CLI::App* command = program.add_subcommand("setting-out", "What the crew sets out from the base line, as CSV");
+  command->add_option("JOB", words->job, "job file")->required();
+  command->add_option("--output", words->output, "file to write; standard output otherwise");
+  command->callback([words, &action] { action = [words] { return app::setting_out(*words); }; });
+}
+
 void add_catalogue(CLI::App& program, Action& action) {
   CLI::App* command = program.add_subcommand("catalogue", "The catalogue of this machine's job book");
   command->require_subcommand(1);
@@ -87,6 +95,7 @@ int main(int count, char** words) {
   add_check(program, action);
   add_start(program, action);
   add_import(program, action);
+  add_setting_out(program, action);
   add_catalogue(program, action);
   try {
     program.parse(count, words);
