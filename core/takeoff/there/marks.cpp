@@ -38,19 +38,21 @@ struct Marked {
 
   // What the bodies dig within the strip, and what hands cost more than the machine that is counted for all of it.
   void dig_by_hand(const catalogue::SiteRule& rule, const Mark& mark, Share& share) {
+    const std::vector<const Subject*> looked_at = asked(rule, mark, subjects);
+    if (looked_at.empty()) return;
     const auto strip = zone(mark, reach(rule, mark));
     if (!strip || strip->ground.empty()) return;
     double area = 0;
     std::vector<Working> volumes;
-    for (const Subject& subject : subjects) {
-      if (subject.depth <= 0 || !subject.words.contains("dig")) continue;
-      auto part = part_in(subject.region, *strip);
+    for (const Subject* subject : looked_at) {
+      if (subject->depth <= 0) continue;
+      auto part = part_in(subject->region, *strip);
       if (part && !by_hand.empty() && !part->empty()) part = geometry::subtract(*part, by_hand);
       if (!part || part->area().si() <= 1e-4) continue;
       area += part->area().si();
       volumes.push_back(
-          Working::product({term("dug within the strip", part->area().si(), units::square_metre, subject.of.front()),
-                            term("depth of the build-up", subject.depth, units::metre, subject.of.front())}));
+          Working::product({term("dug within the strip", part->area().si(), units::square_metre, subject->of.front()),
+                            term("depth of the build-up", subject->depth, units::metre, subject->of.front())}));
     }
     by_hand.push_back(strip->ground);
     if (volumes.empty()) return;

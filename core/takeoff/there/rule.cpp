@@ -108,10 +108,6 @@ std::string shown(const plan::Job& job, const Found& found) {
   return found.name;
 }
 
-bool near(const Subject& subject, const geometry::Box& box) {
-  return geometry::overlap(Drawn{subject.region, subject.curves, subject.points}.bounds(), box);
-}
-
 }  // namespace
 
 std::optional<Mark> mark(const plan::Ground& ground) {
@@ -153,6 +149,20 @@ problem::Result<Region> part_in(const Region& region, const Zone& zone) {
   return geometry::subtract(region, std::vector<Region>{zone.ground});
 }
 
+std::vector<const Subject*> asked(const catalogue::SiteRule& rule, const Mark& mark,
+                                  const std::vector<Subject>& subjects) {
+  const units::Metres by(reach(rule, mark) + 0.01);
+  const geometry::Box box = geometry::grown(mark.shape.bounds(), plan::Length::nearest(by));
+  const bool all_beyond = mark.bounds && !mark.shape.region.empty();
+  std::vector<const Subject*> found;
+  for (const Subject& subject : subjects) {
+    if (!subject.words.contains(rule.against) || subject.of.front() == mark.ground->element->id) continue;
+    if (all_beyond || geometry::overlap(Drawn{subject.region, subject.curves, subject.points}.bounds(), box))
+      found.push_back(&subject);
+  }
+  return found;
+}
+
 problem::Severity severity(const catalogue::SiteRule& rule) {
   if (rule.severity == "problem") return problem::Severity::problem;
   return rule.severity == "notice" ? problem::Severity::notice : problem::Severity::flag;
@@ -176,19 +186,17 @@ problem::Problem said(const plan::Job& job, const catalogue::SiteRule& rule, con
 
 void hold(const plan::Job& job, const plan::Site& site, const catalogue::SiteRule& rule, const Mark& mark,
           const std::vector<Subject>& subjects, Share& share) {
-  const double within = reach(rule, mark);
-  const auto where_it_holds = zone(mark, within);
+  const std::vector<const Subject*> looked_at = asked(rule, mark, subjects);
+  if (looked_at.empty()) return;
+  const auto where_it_holds = zone(mark, reach(rule, mark));
   if (!where_it_holds) {
     share.problems.push_back(problem::in_element(where_it_holds.error(), mark.ground->element->id));
     return;
   }
-  const geometry::Box box = geometry::grown(mark.shape.bounds(), plan::Length::nearest(units::Metres(within + 0.01)));
   std::map<std::string, Found> found;  // by name: a body and its other layers are one thing to people
   std::vector<std::string> order;
-  for (const Subject& subject : subjects) {
-    if (!subject.words.contains(rule.against) || subject.of.front() == mark.ground->element->id) continue;
-    if (!where_it_holds->outside && !near(subject, box)) continue;
-    Found one = look(site, subject, *where_it_holds, mark);
+  for (const Subject* subject : looked_at) {
+    Found one = look(site, *subject, *where_it_holds, mark);
     if (!one.any()) continue;
     const auto [known, fresh] = found.try_emplace(one.name, one);
     if (fresh) order.push_back(one.name);

@@ -32,6 +32,10 @@ problem::Result<geometry::Region> part_in(const geometry::Region& region, const 
 // How far a rule reaches from this mark, metres: the greater of its distance and per_size x the mark's size.
 double reach(const catalogue::SiteRule& rule, const Mark& mark);
 
+// The subjects that the rule names and whose box comes near enough.
+std::vector<const Subject*> asked(const catalogue::SiteRule& rule, const Mark& mark,
+                                  const std::vector<Subject>& subjects);
+
 problem::Severity severity(const catalogue::SiteRule& rule);
 
 // What of the subjects lies in the zone, said as one problem "site-<rule id>" with areas, lengths and counts; nothing

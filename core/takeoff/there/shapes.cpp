@@ -59,14 +59,14 @@ problem::Result<Region> disc(Point centre, double radius) {
 
 namespace {
 
-// The oblong of `reach` on both sides of a chord.
-problem::Result<Region> beside(Point a, Point b, double reach) {
+// All within `reach` of a chord: an oblong with two half circles.
+problem::Result<Region> round_chord(Point a, Point b, double reach) {
   const geometry::Vec along = b - a;
   const geometry::Vec side = (reach * Length::steps_per_metre / geometry::length(along)) * geometry::left_of(along);
   return geometry::region({{geometry::moved(a, -side), 0, {}},
-                           {geometry::moved(b, -side), 0, {}},
+                           {geometry::moved(b, -side), 1, {}},
                            {geometry::moved(b, side), 0, {}},
-                           {geometry::moved(a, side), 0, {}}});
+                           {geometry::moved(a, side), 1, {}}});
 }
 
 }  // namespace
@@ -82,16 +82,12 @@ problem::Result<Region> around(const Drawn& what, double reach) {
   problem::Result<void> good;
   if (!what.region.empty())
     good = add(geometry::offset(what.region, Length::nearest(units::Metres(reach)), geometry::Corner::round));
-  std::vector<Point> round = what.points;
   for (const Curve& curve : what.curves) {
     const std::vector<Point> chords = geometry::flatten(curve);
     for (std::size_t i = 0; good && i + 1 < chords.size(); ++i)
-      if (chords[i] != chords[i + 1]) good = add(beside(chords[i], chords[i + 1], reach));
-    round.insert(round.end(), chords.begin(), chords.end());
+      if (chords[i] != chords[i + 1]) good = add(round_chord(chords[i], chords[i + 1], reach));
   }
-  std::ranges::sort(round);
-  round.erase(std::unique(round.begin(), round.end()), round.end());
-  for (const Point point : round)
+  for (const Point point : what.points)
     if (good) good = add(disc(point, reach));
   if (!good) return std::unexpected(good.error());
   if (parts.size() == 1) return parts.front();
