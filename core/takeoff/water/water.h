@@ -1,18 +1,32 @@
 // Water on the site: what runs off, where it goes, and the runs that carry it.
 #pragma once
 
+#include <map>
+
 #include "takeoff/ground/ground.h"
 #include "takeoff/levels/terrain.h"
 #include "takeoff/line.h"
 
 namespace takeoff::water {
 
-// Level, depth, cover and cost of a drain run; its outlet, its joining another run, its capacity against what arrives.
-Share run(const plan::Job& job, const plan::Site& site, const levels::Terrain& terrain, const plan::Ground& ground);
+// Each drain run: its levels (start_level_m, end_level_m, joint_level_m), cover, outlet, joint, flow against capacity,
+// and what is bought and laid for it. A pipe needs levels; channels and sleeves may go without.
+//
+// Problems: "drain-level" (a pipe without one), "pipe-uphill" (no fall, an invert that rises along the run, or a joint
+// that comes in below the run that it joins), "run-not-joined" (it ends beside the run that it should join),
+// "outlet-above-pipe" (the ground at an outlet stands above its invert), "pipe-in-the-air", "run-into", "run-cycle",
+// "item-missing", "density-missing". Flags: "pipe-fall" (limit pipe-fall), "pipe-cover" (limit pipe-cover),
+// "pipe-small" (less than what arrives; full pipe by Manning). Notices: "outlet-shallow", "outlet-ground", "pipe-slow"
+// (limit pipe-speed).
+std::map<plan::ElementId, Share> runs(const plan::Job& job, const plan::Site& site, const levels::Terrain& terrain);
 
 // Runoff of each paved area and downspout, where it goes, storage in open bases, flow of weeps; pipes too small.
 Share runoff(const plan::Job& job, const plan::Site& site, const ground::Bodies& bodies,
              const levels::Terrain& terrain);
+
+// What arrives at each drain run straight from areas and downspouts, not through other runs. Cubic metres a second.
+std::map<plan::ElementId, double> arriving(const plan::Job& job, const plan::Site& site,
+                                           const levels::Terrain& terrain);
 
 // What a feature takes: its item, and for a spout the flow of its sheet of water.
 Share feature(const plan::Job& job, const plan::Ground& ground);
