@@ -1,5 +1,6 @@
 #include "takeoff/there/kinds.h"
 
+#include <algorithm>
 #include <array>
 
 #include "takeoff/edges/notes.h"
@@ -75,7 +76,7 @@ std::optional<Removed> measured(const plan::Job& job, const plan::Ground& ground
                                                         units::kilogram_per_cubic_metre, "removed-" + what->what)})
                              .named("weight");
   const KnownKind* kind = find(what->what);
-  const double swell = job.catalogue->number_limit(bulking_row(what->what), kind ? kind->bulking : 50);
+  const double swell = std::max(0.0, job.catalogue->number_limit(bulking_row(what->what), kind ? kind->bulking : 50));
   return Removed{what,
                  id,
                  area,

@@ -91,7 +91,8 @@ void overlay(const plan::Job& job, const plan::Ground& ground, const Removed& sl
   if (!sawn(slab.what->what) || ground.drawn.empty()) return;
   const auto edge = low_edge(ground, terrain);
   if (!edge) return;
-  const double apart = job.catalogue->length_limit("overlay-hole-spacing", units::Length::feet(10)).metres().si();
+  const units::Length given = job.catalogue->length_limit("overlay-hole-spacing", units::Length::feet(10));
+  const double apart = std::max(given, units::Length::feet(1)).metres().si();  // nearer is a typing error
   const auto places = holes(ground, terrain, *edge, apart);
   const auto count = static_cast<double>(places.size());
   const double stone = std::numbers::pi / 4 * hole * hole * slab.what->thickness.metres().si();

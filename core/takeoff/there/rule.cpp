@@ -121,7 +121,8 @@ std::optional<Mark> mark(const plan::Ground& ground) {
 
 double reach(const catalogue::SiteRule& rule, const Mark& mark) {
   const double given = rule.distance ? rule.distance->metres().si() : 0;
-  return std::max(given, rule.per_size * mark.size.value_or(0));
+  const double by_size = rule.per_size * mark.size.value_or(0);
+  return std::clamp(std::max(given, by_size), 0.0, geometry::reach_of_plan.metres().si());
 }
 
 problem::Result<Zone> zone(const Mark& mark, double reach) {
@@ -184,8 +185,24 @@ problem::Problem said(const plan::Job& job, const catalogue::SiteRule& rule, con
   return made;
 }
 
+namespace {
+
+// The rule reaches as far as the mark is deep or thick, and nobody knows that: what it would look at is named.
+void say_unknown(const plan::Job& job, const plan::Site& site, const catalogue::SiteRule& rule, const Mark& mark,
+                 const std::vector<Subject>& subjects, Share& share) {
+  std::string finding;
+  for (const Subject& subject : subjects)
+    if (subject.words.contains(rule.against))
+      finding += (finding.empty() ? "how far that is from " : ", ") + names(site, subject.of);
+  if (!finding.empty()) share.problems.push_back(said(job, rule, mark, finding + " is to be asked", {}));
+}
+
+}  // namespace
+
 void hold(const plan::Job& job, const plan::Site& site, const catalogue::SiteRule& rule, const Mark& mark,
           const std::vector<Subject>& subjects, Share& share) {
+  if (rule.per_size > 0 && !mark.size && !rule.distance.value_or(plan::Length()).steps())
+    return say_unknown(job, site, rule, mark, subjects, share);
   const std::vector<const Subject*> looked_at = asked(rule, mark, subjects);
   if (looked_at.empty()) return;
   const auto where_it_holds = zone(mark, reach(rule, mark));

@@ -39,7 +39,8 @@ std::vector<const Subject*> asked(const catalogue::SiteRule& rule, const Mark& m
 problem::Severity severity(const catalogue::SiteRule& rule);
 
 // What of the subjects lies in the zone, said as one problem "site-<rule id>" with areas, lengths and counts; nothing
-// where nothing does.
+// where nothing does. A rule that goes by a size that is not known, with no distance of its own, names what it would
+// have looked at.
 void hold(const plan::Job& job, const plan::Site& site, const catalogue::SiteRule& rule, const Mark& mark,
           const std::vector<Subject>& subjects, Share& share);
 

@@ -196,7 +196,10 @@ TEST(Marks, ADropSpotIsLookedAtByOthersAndLooksItself) {
   };
   // Within 72 in of the water's edge: all between 48 and 96 in, straight below it (its corner is the pool's corner).
   EXPECT_TRUE(has(found(yard(pool), "site-load"), "DS " + square_feet(32))) << found(yard(pool), "site-load");
-  pool.surround->depth = Length::inches(20);
+  pool.surround.reset();  // how deep it is nobody said
+  EXPECT_TRUE(has(found(yard(pool), "site-load"), "size not being known: how far that is from DS"))
+      << found(yard(pool), "site-load");
+  pool.surround = plan::Surround{"", Length::inches(12), Length::inches(20)};
   EXPECT_EQ(found(yard(pool), "site-load"), "");
 }
 
@@ -272,6 +275,37 @@ RC_GTEST_PROP(Marks, NeverRaisedFromFurtherAway, ()) {
   if (away > within) RC_ASSERT(!raised);
   // A disc that enters an edge by h has 4/3 h sqrt(2 r h) inside, at a corner about a quarter: over 1 sq cm at 3 mm.
   if (away < within - 0.02) RC_ASSERT(raised);
+}
+
+// The strip along a bent line by counting places 1/2 in apart whose distance from its two chords is within reach.
+RC_GTEST_PROP(Marks, AStripByCountingPlaces, ()) {
+  const auto place = [] { return geometry::Vec(*rc::gen::inRange(-100, 300), *rc::gen::inRange(-100, 200)); };
+  const geometry::Vec a = place(), b = place(), c = place();
+  RC_PRE(!(a == b) && !(b == c));
+  const double reach = *rc::gen::inRange(6, 60);
+  const auto from_chord = [](geometry::Vec p, geometry::Vec q, geometry::Vec r) {
+    const double t = std::clamp(geometry::dot(p - q, r - q) / geometry::dot(r - q, r - q), 0.0, 1.0);
+    return geometry::length(p - q - t * (r - q));
+  };
+  int counted = 0;
+  for (int x = 0; x < 400; ++x)
+    for (int y = 0; y < 200; ++y) {
+      const geometry::Vec p{x / 2.0 + 0.25, y / 2.0 + 0.25};
+      if (std::min(from_chord(p, a, b), from_chord(p, b, c)) <= reach) ++counted;
+    }
+  const auto drawn = [](geometry::Vec v) { return at(std::lround(v.x), std::lround(v.y)); };
+  plan::Job job = with_rules(yard::job({paved("A1", rectangle(0, 0, 200, 100), "bare"),
+                                        marked("G1", "buried-service", {drawn(a), drawn(b), drawn(c)})}),
+                             {rule("hand", "buried-service", "dig", std::lround(reach))});
+  auto all = std::make_shared<catalogue::Catalogue>(*job.catalogue);
+  all->build_ups["bare"] = {"bare", "paving", {}, "", "", "", {yard::layer("base", "dense", 32, 0)}};
+  job.catalogue = all;
+  const auto shares = marks(job);
+  const double found = shares.empty() ? 0 : shares[0].measures.get("hand_dig_area_m2").value_or(0) / in / in;
+  // Along the border a place is counted or not as its middle lies: half a place of 1/2 in for each 1/2 in of border,
+  // and no more of it is inside than the strip has.
+  const double border = 2 * (geometry::length(b - a) + geometry::length(c - b)) + 2 * 3.1416 * reach;
+  RC_ASSERT(std::abs(found - counted / 4.0) <= border / 4);
 }
 
 // A bent line at any place, and the same job moved: nothing changes.
