@@ -1,9 +1,11 @@
 #include "files/setting_out_csv.h"
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
 #include "files/csv.h"
+#include "problem/ensure.h"
 #include "units/number.h"
 
 namespace files {
@@ -36,15 +38,17 @@ class Table {
     set("element", csv_text(element));
     set("what", csv_text(what));
   }
-  void set(std::string_view column, std::string cell) {
-    for (std::size_t i = 0; i < columns_.size(); ++i)
-      if (columns_[i] == column) cells_[i] = std::move(cell);
-  }
+  void set(std::string_view name, std::string cell) { cells_[column(name)] = std::move(cell); }
   // As a tape shows it, and in metres to the micrometre.
   void length(const std::string& column, MaybeMetres metres) {
     if (!metres) return;
     set(column, csv_text(units::show_length(units::Length::nearest(units::Metres(*metres)), system_)));
     set(column + "_m", in_metres(*metres));
+  }
+  void along(double metres) {
+    length("along", std::abs(metres));
+    if (metres < -0.0005) set("along", cells_[column("along")] + " before the start");
+    set("along_m", in_metres(metres));
   }
   // The side stands in words, so people read no sign; the metres keep it, left positive.
   void out(double metres) {
@@ -67,6 +71,11 @@ class Table {
   std::string text() const { return text_; }
 
  private:
+  std::size_t column(std::string_view name) const {
+    const auto found = std::find(columns_.begin(), columns_.end(), name);
+    problem::ensure(found != columns_.end(), "a cell is put into a column of the table");
+    return static_cast<std::size_t>(found - columns_.begin());
+  }
   static std::string in_metres(double metres) { return units::show_number(metres, 6); }
 
   static constexpr std::array texts{"kind", "element", "what", "side"};
@@ -81,7 +90,7 @@ class Table {
 void put(Table& table, const Mark& mark) {
   table.begin("mark", mark.of, mark.what);
   table.set("side", mark.side);
-  table.length("along", mark.along);
+  table.along(mark.along);
   table.out(mark.out);
   table.length("tie_from_start", mark.tie_from);
   table.length("tie_from_end", mark.tie_to);

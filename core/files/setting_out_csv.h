@@ -17,7 +17,8 @@ namespace files {
 //   stake      ground, formation, finish, and cut (positive) or fill (negative) from the ground to each
 //   notice     of the element, in words
 // Lengths stand twice: as they are read in the job's units, and in metres (columns ending in _m); heights in decimal
-// feet or metres. Where a side is named, `out` has no sign and `out_m` is positive to the left. x and y are metres from
+// feet or metres. What people read has no sign: sides and "before the start" stand in words;
+// out_m is positive to the left. x and y are metres from
 // the job's origin.
 std::string setting_out_csv(const plan::Job& job, const takeoff::setting_out::SettingOut& out);
 

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "files/sheet_text.h"
+#include "results/demo_jobs.h"
 
 namespace {
 
@@ -67,4 +68,10 @@ TEST(LevelBookText, aJobWithoutABookOrWithABadOneShowsNone) {
   plan::LevelBook open = terrace();
   open.finish.reset();
   EXPECT_NE(files::level_books_text(job(open)).find("not closed"), std::string::npos);
+}
+
+TEST(LevelBookText, theDemoJobsBookClosesAHundredthHigh) {
+  const std::string text = files::level_books_text(demo::job("pool-terrace-a"));
+  EXPECT_NE(text.find("backsights 9.23 less foresights 9.22 = +0.01"), std::string::npos) << text;
+  EXPECT_NE(text.find("100.51 less the known 100.50 = +0.01 ft over 2 set-ups."), std::string::npos) << text;
 }

@@ -62,6 +62,10 @@ TEST(SettingOutCsv, lengthsStandInTheJobsUnitsAndInMetres) {
   EXPECT_EQ(cell(us, "mark", "out_m"), "-3.657600");
   EXPECT_EQ(cell(us, "mark", "side"), "right of it");
   EXPECT_EQ(cell(us, "mark", "y_m"), "-3.657600");
+  SettingOut before = sample();
+  before.marks.front().along = -0.4572;
+  EXPECT_EQ(cell(table(job(), before), "mark", "along"), "1' 6\" before the start");
+  EXPECT_EQ(cell(table(job(), before), "mark", "along_m"), "-0.457200");
   EXPECT_EQ(cell(us, "diagonal", "value"), "20' 0\"");
   EXPECT_EQ(cell(us, "offset", "what"), "edge 2, part 1");
   EXPECT_EQ(cell(us, "offset", "out"), "3' 0\"");

@@ -32,11 +32,10 @@ void offsets_of(const geometry::Curve& arc, Offset common, double step, std::vec
   const double to_centre = std::sqrt(std::max(0.0, (radius - half) * (radius + half)));
   std::vector<double> places;
   if (common.chord / step <= most_stations)
-    for (int i = 1; i * step < common.chord - 1e-6; ++i) places.push_back(i * step);
+    for (int i = 1; i * step < common.chord - 1e-6; ++i)
+      if (std::abs(i * step - half) >= step / 10) places.push_back(i * step);
   places.push_back(half);
   std::ranges::sort(places);
-  const auto last = std::unique(places.begin(), places.end(), [](double a, double b) { return b - a < 1e-6; });
-  places.erase(last, places.end());
   for (const double place : places) {
     const double x = place - half;
     const double height = std::sqrt(std::max(0.0, (radius - x) * (radius + x))) - to_centre;

@@ -9,7 +9,8 @@ namespace takeoff::setting_out {
 // Both diagonals of a closed drawing of four straight edges; nothing of any other.
 std::vector<Diagonal> diagonals(const plan::ElementId& of, const Drawn& drawn, double out_of_square);
 
-// Every `step` metres along the chord of each curve, and at its middle, where the offset is greatest.
+// Every `step` metres along the chord of each curve, and at its middle, where the offset is greatest (a place
+// nearer to the middle than a tenth of the step is left out).
 std::vector<Offset> offsets(const plan::ElementId& of, const Drawn& drawn, double step);
 
 }  // namespace takeoff::setting_out

@@ -140,6 +140,10 @@ TEST(SettingOut, theChordStepIsTheBaseLinesOrTheUnits) {
   const SettingOut typed = set_out(yard::job({line, area}));
   ASSERT_EQ(typed.offsets.size(), 3u);
   EXPECT_NEAR(typed.offsets[1].along, 5 * foot, 1e-9);
+  std::get<plan::BaseLine>(line.kind).chord_step = Length::inches(61);  // 5 ft 1 in: an inch past the middle, left out
+  const SettingOut middle = set_out(yard::job({line, area}));
+  ASSERT_EQ(middle.offsets.size(), 1u);
+  EXPECT_NEAR(middle.offsets[0].along, 5 * foot, 1e-9);
   plan::Job metric = yard::job({area});
   metric.heading.units = units::System::metric;
   EXPECT_NEAR(set_out(metric).offsets.front().along, 0.25, 1e-9);
