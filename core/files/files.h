@@ -40,7 +40,8 @@ problem::Result<Import> import_geojson(std::string_view text, const std::string&
 // Each point becomes a level: its id the point, its name the description. What it is: the letters that the description
 // begins with (EG existing, FG finished, BM bench-mark, INV invert; anything else is existing), or what `layers` says
 // of that code, of the whole description, or of "*" (any other): "level" (existing) or "level:WHAT". A finished level
-// whose description ends in "area NAME" is of that paved area. An empty height is none: the level book may have it.
+// whose description ends in "area NAME" (one word) is of that paved area. An empty height is none: the level book may
+// have it.
 //
 // A file of coordinates within 5 km of its own origin keeps it; otherwise the first point is the job's origin and what
 // was taken off is its datum. With `into` the levels are added to that job at its datum. Refused with line and reason:

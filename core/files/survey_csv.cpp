@@ -55,12 +55,13 @@ std::string what_of(const Places& places, const std::string& description) {
   return "existing";
 }
 
-// "FG edge of the deck, area A1" is of A1.
+// "FG edge of the deck, area A1" is of A1; "FG in the area of the shed" names none.
 std::string area_of(const std::string& description) {
   constexpr std::string_view word = "area ";
   const std::size_t at = small_letters(description).rfind(word);
   if (at == std::string::npos || (at > 0 && description[at - 1] != ' ' && description[at - 1] != ',')) return "";
-  return std::string(trimmed(std::string_view(description).substr(at + word.size())));
+  const std::string_view name = trimmed(std::string_view(description).substr(at + word.size()));
+  return name.find(' ') == std::string_view::npos ? std::string(name) : "";
 }
 
 // What is taken off the file's coordinates, metres.

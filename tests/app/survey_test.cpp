@@ -73,6 +73,14 @@ TEST(Survey, badPointsWriteNothing) {
   program::put_text(folder.file("good.csv"), "1,2,3,4\n");
   EXPECT_EQ(run({"import", folder.file("good.csv"), "--output", folder.file("out.json")}).code, 1);  // no unit
   EXPECT_EQ(run({"import", folder.file("good.csv"), "--units", "rods", "--output", folder.file("out.json")}).code, 2);
+  EXPECT_EQ(run({"import", folder.file("good.csv"), "--units", "m", "--into", folder.file("none.json"), "--output",
+                 folder.file("out.json")})
+                .code,
+            1);
+  EXPECT_EQ(run({"import", program::data("pools.geojson"), "--layer", "*=pool", "--into", yard(folder), "--output",
+                 folder.file("out.json")})
+                .code,
+            2);
   EXPECT_FALSE(folder.holds("out.json"));
 }
 

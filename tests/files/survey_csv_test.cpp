@@ -72,6 +72,16 @@ TEST(SurveyPoints, readByTheNamesOfAHeadLineInAnyOrder) {
   EXPECT_FALSE(level(made.job, "8").height.has_value());  // the level book may have it
 }
 
+TEST(SurveyPoints, theAreaOfAFinishedLevelIsTheLastWordOfItsDescription) {
+  const plan::Job job = import(
+                            "1,1,1,1,\"FG edge, area A1\"\n2,1,2,1,fg AREA A2\n3,1,3,1,FG in the area of the shed\n"
+                            "4,1,4,1,\"EG beside area A1\"\n5,1,5,1,FG subarea A1\n6,1,6,1,FG area\n")
+                            .job;
+  EXPECT_EQ(level(job, "1").of, "A1");
+  EXPECT_EQ(level(job, "2").of, "A2");
+  for (const char* id : {"3", "4", "5", "6"}) EXPECT_EQ(level(job, id).of, "") << id;
+}
+
 TEST(SurveyPoints, whatAPointIsCanBeTold) {
   const Layers layers{
       {"top", "level:finished"}, {"EG", "level:other"}, {"EG at the gate", "level"}, {"*", "level:other"}};
