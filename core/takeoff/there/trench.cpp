@@ -69,7 +69,8 @@ struct Finding {
   }
 };
 
-void look_at_body(const plan::Job& job, const Held& held, const ground::Body& body, double depth, Finding& finding) {
+void look_at_body(const plan::Job& job, const plan::Site& site, const Held& held, const ground::Body& body,
+                  double depth, Finding& finding) {
   const double within = depth - held.depth.value_or(0);
   if (within <= 1e-3) return;
   const geometry::Box box = geometry::grown(held.region.bounds(), plan::Length::nearest(units::Metres(within)));
@@ -80,7 +81,10 @@ void look_at_body(const plan::Job& job, const Held& held, const ground::Body& bo
   if (part && !part->empty()) part = geometry::subtract(*part, std::vector<Region>{held.region});
   if (!part || part->area().si() <= 1e-3) return;
   std::string names;
-  for (const plan::ElementId& id : body.of) names += (names.empty() ? "" : " and ") + id;
+  for (const plan::ElementId& id : body.of) {
+    const plan::Ground* ground = site.find(id);
+    names += (names.empty() ? "" : " and ") + (ground ? called(*ground->element) : id);
+  }
   finding.add(names + " " + shown_area(job, part->area().si()), depth, middle(*part));
 }
 
@@ -140,7 +144,8 @@ void trenches(const plan::Job& job, const plan::Site& site, const plan::Ground& 
   const auto stands = held(ground);
   if (!stands) return;
   Finding finding;
-  for (const ground::Body* body : lowest(bodies)) look_at_body(job, *stands, *body, depth_of(*body, terrain), finding);
+  for (const ground::Body* body : lowest(bodies))
+    look_at_body(job, site, *stands, *body, depth_of(*body, terrain), finding);
   for (const auto& other : site.grounds) look_at_run(job, *stands, *other, terrain, finding);
   if (!finding.what.empty()) say(job, *stands, finding, share);
 }

@@ -266,4 +266,27 @@ RC_GTEST_PROP(Removal, AnyOblongByItsSides, ()) {
   RC_ASSERT(line_of(hauled(made), "truck") == std::max(bodies, payloads));
 }
 
+// An oblong at any place about a slab of 200 x 100 in that stays: sawn along what of its sides runs inside the slab,
+// and along what of them lies on the slab's own side from outside. By intervals.
+RC_GTEST_PROP(Removal, SawnByIntervals, ()) {
+  const long x = *rc::gen::inRange(-60, 220), y = *rc::gen::inRange(-60, 120);
+  const long wide = *rc::gen::inRange(5, 150), deep = *rc::gen::inRange(5, 150);
+  const auto both = [](long a, long b, long high) { return std::max(0L, std::min(b, high) - std::max(a, 0L)); };
+  // A side at `at` whose piece lies `above` it: inside, or on the far border with the slab behind it.
+  const auto there = [](long at, bool above, long high) { return (at > 0 && at < high) || at == (above ? high : 0); };
+  // Within 1 in (reach 25 mm) of a border that runs along is on it: left out here, but for the border itself.
+  const auto clear = [](long at, long high) {
+    return (at == 0 || std::abs(at) > 2) && (at == high || std::abs(at - high) > 2);
+  };
+  RC_PRE(clear(x, 200) && clear(x + wide, 200) && clear(y, 100) && clear(y + deep, 100));
+  long sawn = 0;
+  if (there(x, true, 200)) sawn += both(y, y + deep, 100);
+  if (there(x + wide, false, 200)) sawn += both(y, y + deep, 100);
+  if (there(y, true, 100)) sawn += both(x, x + wide, 200);
+  if (there(y + deep, false, 100)) sawn += both(x, x + wide, 200);
+  const plan::Job made = job({removal("S1", rectangle(0, 0, 200, 100), "concrete", "leave"),
+                              removal("R1", rectangle(x, y, x + wide, y + deep), "concrete", "haul")});
+  RC_ASSERT(std::abs(*removed(made, "R1").measures.get("saw_cut_m") / in - static_cast<double>(sawn)) < 0.02);
+}
+
 }  // namespace
