@@ -54,14 +54,9 @@ double prism(std::span<const Vec> ring, const Plane& height) {
 void add(Between& sum, bool& first, std::span<const Vec> ring, const Plane& height) {
   const std::vector<Vec> over = cut(ring, height.gx, height.gy, height.z);
   const std::vector<Vec> under = cut(ring, -height.gx, -height.gy, -height.z);
-  if (!over.empty()) {
-    sum.above += std::max(0.0, prism(over, height));
-    sum.area_above += area(over);
-  }
-  if (!under.empty() && prism(under, height) < 0) {
-    sum.below -= prism(under, height);
-    sum.area_below += area(under);
-  }
+  const double more = over.empty() ? 0 : prism(over, height), less = under.empty() ? 0 : -prism(under, height);
+  if (more > 0) sum.above += more, sum.area_above += area(over);
+  if (less > 0) sum.below += less, sum.area_below += area(under);
   for (const Vec corner : ring) {
     const double h = height.at(corner);
     if (first || h > sum.greatest) sum.greatest = h, sum.at_greatest = corner;
@@ -72,16 +67,24 @@ void add(Between& sum, bool& first, std::span<const Vec> ring, const Plane& heig
 
 }  // namespace
 
+// The pairs are found from the side of fewer facets: a small area over a large ground asks only for what lies near it.
 Between between(const Surface& upper, const Surface& lower) {
   Between sum;
   bool first = true;
+  const auto take = [&](const Facet& up, const Facet& low, std::span<const Vec> both) {
+    add(sum, first, both, {up.plane.z - low.plane.z, up.plane.gx - low.plane.gx, up.plane.gy - low.plane.gy});
+    if (up.guess || low.guess) sum.guessed += area(both);
+  };
   const Vec shift = upper.empty() ? Vec{} : upper.place(lower.origin());
-  for (const Facet& facet : upper.facets())
-    each_overlap(facet, lower, shift, [&](const Facet& there, std::span<const Vec> both) {
-      add(sum, first, both,
-          {facet.plane.z - there.plane.z, facet.plane.gx - there.plane.gx, facet.plane.gy - there.plane.gy});
-      if (facet.guess || there.guess) sum.guessed += area(both);
-    });
+  if (lower.facets().size() < upper.facets().size()) {
+    for (const Facet& facet : lower.facets()) {
+      const Facet low = shifted(facet, shift);
+      each_overlap(low, upper, Vec{}, [&](const Facet& up, std::span<const Vec> both) { take(up, low, both); });
+    }
+    return sum;
+  }
+  for (const Facet& up : upper.facets())
+    each_overlap(up, lower, shift, [&](const Facet& low, std::span<const Vec> both) { take(up, low, both); });
   return sum;
 }
 

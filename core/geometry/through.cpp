@@ -3,6 +3,7 @@
 #include <cmath>
 #include <map>
 #include <numbers>
+#include <set>
 
 #include "geometry/private/geos.h"
 #include "geometry/surface.h"
@@ -52,6 +53,7 @@ struct Maker {
   double reach;
   std::map<Point, double> heights;
   std::vector<Facet> facets;
+  std::set<std::pair<Point, Point>> edges = {};  // of the triangles, as they run round them
 
   Vec place(Point p) const { return metres_per_step * (p - origin); }
 
@@ -61,6 +63,29 @@ struct Maker {
     facet.plane = plane_through(facet.ring[0], heights.at(corners[0]), facet.ring[1], heights.at(corners[1]),
                                 facet.ring[2], heights.at(corners[2]));
     facets.push_back(std::move(facet));
+    for (std::size_t i = 0; i < corners.size(); ++i) edges.emplace(corners[i], corners[(i + 1) % corners.size()]);
+  }
+
+  // GEOS may leave out flat triangles along the hull. What lies between a hull edge and the triangles' own border is
+  // filled from that border, dent by dent.
+  void fill(std::span<const Point> chain) {
+    std::map<Point, Point> border;
+    for (const auto& [from, to] : edges)
+      if (!edges.contains({to, from})) border.emplace(from, to);
+    for (std::size_t i = 0; i < chain.size(); ++i) {
+      const Point from = chain[i], to = chain[(i + 1) % chain.size()];
+      std::vector<Point> path{from};
+      for (auto at = border.find(from); path.back() != to && at != border.end(); at = border.find(at->second)) {
+        const Point next = at->second;
+        while (path.size() >= 2 && cross(next - path[path.size() - 2], path.back() - path[path.size() - 2]) > 0) {
+          const Point dent = path.back();
+          path.pop_back();
+          triangle(std::vector<Point>{path.back(), next, dent});
+        }
+        path.push_back(next);
+        if (path.size() > border.size()) break;
+      }
+    }
   }
 
   // Level outwards from the edge a -> b, the ground on its left.
@@ -138,7 +163,9 @@ problem::Result<Surface> through(std::span<const Spot> spots, double reach) {
     for (const geos::Patch& triangle : geos::patches(**made, low))
       if (triangle.outer.size() == 3) maker.triangle(triangle.outer);
   }
-  maker.beyond(hull(*once));
+  const std::vector<Point> around = hull(*once);
+  if (!maker.facets.empty()) maker.fill(around);
+  maker.beyond(around);
   return Surface(low, std::move(maker.facets));
 }
 
