@@ -29,6 +29,8 @@ void look_at_falls(const Look& look, const Area& area, Judged& judged);
 // whose edge the water would run on straight down to one within 10 ft. An edge at which a channel, an inlet, steps, a
 // wall or other paving with a surface of its own takes it, or a channel in between, is none. Because water reaches a
 // building only over such an edge, looking at every edge finds it everywhere.
+// "falls-to-pool" too where paving within 10 ft of a coping, square to it, falls back towards it and nothing lies
+// between, though the water leaves elsewhere.
 // Flag "fall-house": paving within 10 ft of a building's wall, square to it and with no channel between, that falls
 // less than 2 % away from it (IRC R401.3).
 void look_towards(const Look& look, const Area& area, Judged& judged);

@@ -28,6 +28,7 @@ std::map<std::string, double> booked(const plan::Job& job, std::vector<problem::
       problems.push_back(problem::in_element(reduced.error(), element->id));
       continue;
     }
+    for (problem::Problem& one : judged(*reduced, *book, job, element->id)) problems.push_back(std::move(one));
     for (const BookRow& row : reduced->rows)
       if (!row.point.empty()) heights.emplace(row.point, row.height);
   }

@@ -103,14 +103,16 @@ void tell(const Look& look, const Area& area, const Thing& thing, const Towards&
            "change the levels so that it falls away, or put a channel between", area.ground->element->id, found.at));
 }
 
-// The least fall away from a building's wall, of the paving square in front of it.
+// The least fall away from a building's wall or a coping, of the paving square in front of it. From a coping it must
+// only not fall back towards it.
 void look_away(const Look& look, const Area& area, const Thing& house, Judged& judged) {
-  const double least = limit(look.job, "fall-house", Bound::least, 0.02);
+  const double least = house.pool ? -least_towards : limit(look.job, "fall-house", Bound::least, 0.02);
   const std::vector<Facet>& facets = area.surface->facets();
   double size = 0;
   double worst = least;
   Point at;
-  for (const Facet& facet : facets) {
+  for (std::size_t i = 0; i < facets.size(); ++i) {
+    const Facet& facet = facets[i];
     const double here = geometry::area(facet.ring);
     if (here <= trace) continue;
     Vec middle;
@@ -125,6 +127,7 @@ void look_away(const Look& look, const Area& area, const Thing& house, Judged& j
       if (dot(away, place - on_wall) <= 0) continue;
       const double fall = -(facet.plane.gx * away.x + facet.plane.gy * away.y);
       if (fall >= least - 1e-7 || look.inlets.channel_between(place, on_wall)) continue;
+      if (house.pool) judged.says[i] = "to the pool";
       size += here;
       if (fall < worst) {
         worst = fall;
@@ -134,6 +137,14 @@ void look_away(const Look& look, const Area& area, const Thing& house, Judged& j
     }
   }
   if (size <= trace) return;
+  if (house.pool) {
+    judged.share.problems.push_back(
+        said(Severity::problem, "falls-to-pool",
+             shown_area(look.job, size) + " fall towards " + name_of(look.job, house.ground->element->id) +
+                 ", by up to " + percent(-worst),
+             "change the levels so that it falls away, or put a channel between", area.ground->element->id, at));
+    return;
+  }
   judged.share.problems.push_back(said(Severity::flag, "fall-house",
                                        shown_area(look.job, size) + " within " + shown(look.job, house_reach) + " of " +
                                            name_of(look.job, house.ground->element->id) + " fall less than " +
@@ -163,8 +174,9 @@ void look_towards(const Look& look, const Area& area, Judged& judged) {
     one.at = past(area, r, 0);
   }
   for (const Thing& thing : all) {
-    if (const auto one = found.find(&thing); one != found.end()) tell(look, area, thing, one->second, judged);
-    if (!thing.pool) look_away(look, area, thing, judged);
+    const auto one = found.find(&thing);
+    if (one != found.end()) tell(look, area, thing, one->second, judged);
+    if (!thing.pool || one == found.end()) look_away(look, area, thing, judged);
   }
 }
 
