@@ -5,11 +5,14 @@
 #include "takeoff/choices.h"
 #include "takeoff/edges/edges.h"
 #include "takeoff/edges/movement.h"
-#include "takeoff/ground/ground.h"
+#include "takeoff/ground/earth.h"
+#include "takeoff/levels/levels.h"
 #include "takeoff/measures.h"
 #include "takeoff/paving/area.h"
+#include "takeoff/there/there.h"
 #include "takeoff/walls/saw.h"
 #include "takeoff/walls/walls.h"
+#include "takeoff/water/water.h"
 
 namespace takeoff {
 
@@ -21,13 +24,23 @@ class Gatherer {
   explicit Gatherer(const plan::Job& job) : job_(job) {}
 
   void of_element(const plan::Ground& ground, Share share) {
-    Measures& own = measures_of(ground.element->id);
-    for (auto& value : share.measures.values) own.values.push_back(std::move(value));
-    share.measures.values.clear();
+    measures_of(ground.element->id);  // in the order of the elements, those without a measure too
+    share.measures.element = ground.element->id;
+    of_site(std::move(share));
+  }
+
+  // Of the site as a whole; measures go to the element that they name.
+  void of_site(Share share) {
+    measured(std::move(share.measures));
+    share.measures = {};
     whole_.add(std::move(share));
   }
 
-  void of_site(Share share) { whole_.add(std::move(share)); }
+  void measured(Measures found) {
+    if (found.element.empty() || found.values.empty()) return;
+    Measures& own = measures_of(found.element);
+    for (auto& value : found.values) own.values.push_back(std::move(value));
+  }
 
   void kept(paving::LaidArea area) {
     if (area.layout) taken_.layouts.emplace(area.ground->element->id, area.layout);
@@ -101,7 +114,7 @@ std::vector<std::string> facts_of(const plan::Kind& kind) {
     Words operator()(const plan::DrainRun& run) const { return {run.what}; }  // pipe, channel, sleeve
     Words operator()(const plan::Level&) const { return {}; }
     Words operator()(const plan::Feature&) const { return {}; }
-    Words operator()(const plan::Removal&) const { return {"removal"}; }
+    Words operator()(const plan::Removal& gone) const { return gone.fate == "leave" ? Words{} : Words{"removal"}; }
     Words operator()(const plan::SiteMark& mark) const { return {mark.what}; }
     Words operator()(const plan::Protection&) const { return {"protection"}; }
     Words operator()(const plan::Note&) const { return {}; }
@@ -122,7 +135,8 @@ void ask_for_wall(const plan::Job& job, const plan::Site& site, const plan::Grou
   if (laid) now.courses[ground.element->id] = std::move(laid);
 }
 
-void ask_trades(const plan::Job& job, const plan::Site& site, const plan::Ground& ground, Gatherer& all) {
+void ask_trades(const plan::Job& job, const plan::Site& site, const levels::Terrain& terrain,
+                const plan::Ground& ground, Gatherer& all) {
   const plan::Kind& kind = ground.element->kind;
   Share own = measures(ground);
   own.facts = facts_of(kind);
@@ -137,11 +151,32 @@ void ask_trades(const plan::Job& job, const plan::Site& site, const plan::Ground
   }
   if (std::holds_alternative<plan::Pool>(kind) && !ground.drawn.empty())
     all.of_element(ground, edges::coping(job, site, ground));
+  all.of_element(ground, there::removal(job, site, ground, terrain));
+  all.of_element(ground, there::protection(job, ground));
+  all.of_element(ground, water::feature(job, ground));
   all.of_element(ground, walls::steps(job, site, ground));
   all.of_element(ground, walls::pillar(job, ground));
   if (const auto* run = std::get_if<plan::EdgeRun>(&kind); run && ground.path) {
     all.of_element(ground, run->what == "kerb" ? edges::kerb(job, site, ground) : edges::restraint(job, site, ground));
   }
+}
+
+// Heights, earth and water: what no element can say by itself.
+void ask_of_the_ground(const plan::Job& job, const plan::Site& site, const levels::Terrain& terrain, Gatherer& all) {
+  const ground::Bodies bodies = ground::bodies(job, site);
+  for (auto& [id, share] : levels::falls(job, site, terrain)) all.of_site(std::move(share));
+  for (auto& [id, share] : water::runs(job, site, terrain)) all.of_site(std::move(share));
+  ground::Excavation dug = ground::dig(job, site, bodies, terrain);
+  for (Measures& measured : dug.measures) all.measured(std::move(measured));
+  all.of_site(std::move(dug.share));
+  all.of_site(ground::haul(job, dug.dug));
+  all.of_site(there::haul_removed(job, site));
+  all.of_site(ground::layers(job, site, bodies));
+  all.of_site(ground::fabric(job, site, bodies));
+  all.of_site(ground::way_out(job, site, bodies));
+  // TEMP all.of_site(water::runoff(job, site, bodies, terrain));
+  for (Share& share : there::marks(job, site, bodies, terrain)) all.of_site(std::move(share));
+  all.of_site(there::dangers(job, site, bodies, terrain));
 }
 
 }  // namespace
@@ -154,21 +189,18 @@ Takeoff takeoff(const plan::Job& job, const plan::Site& site) {
 Takeoff takeoff(const plan::Job& job, const plan::Site& site, Memory& memory) {
   Gatherer all(job);
   Memory now;
+  const levels::Terrain terrain = levels::terrain(job, site);
   for (const auto& ground : site.grounds) {
-    ask_trades(job, site, *ground, all);
+    ask_trades(job, site, terrain, *ground, all);
     if (std::holds_alternative<plan::Wall>(ground->element->kind)) ask_for_wall(job, site, *ground, memory, now, all);
   }
   memory = std::move(now);
   Share whole;
   whole.problems = wrong_choices(job);
-  say_levels(site, whole.problems);
+  for (const problem::Problem& said : terrain.problems) whole.problems.push_back(said);
   all.of_site(std::move(whole));
   all.of_site(paving::saved_between_areas(job, all.areas()));
-  const ground::Bodies bodies = ground::bodies(job, site);
-  all.of_site(ground::dig(job, site, bodies));
-  all.of_site(ground::layers(job, site, bodies));
-  all.of_site(ground::fabric(job, site, bodies));
-  all.of_site(ground::way_out(job, site, bodies));
+  ask_of_the_ground(job, site, terrain, all);
   all.of_site(walls::saw_list(job, all.cuts()));
   return all.finish(site.problems);
 }

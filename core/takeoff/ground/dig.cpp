@@ -1,115 +1,158 @@
 #include <algorithm>
-#include <array>
+#include <set>
 
-#include "geometry/overlay.h"
-#include "takeoff/ground/ground.h"
-#include "takeoff/loads.h"
+#include "takeoff/edges/notes.h"
+#include "takeoff/ground/digger.h"
+#include "units/number.h"
+#include "units/quantity.h"
 
 namespace takeoff::ground {
 
 using problem::Severity;
 
-namespace {
-
-// The deepest layers, one body each: their footprint is what is dug, down to their underside.
-std::vector<const Body*> lowest(const Bodies& bodies) {
-  std::vector<const Body*> found;
-  for (const Body& body : bodies.bodies) {
-    if (body.thickness <= 0 || body.layer.role == "fabric") continue;
-    const bool something_below = std::ranges::any_of(bodies.bodies, [&body](const Body& other) {
-      return other.group == body.group && other.thickness > 0 && other.top > body.top;
-    });
-    if (!something_below) found.push_back(&body);
-  }
-  return found;
+void Digger::measured(const plan::ElementId& id, std::string name, double value) {
+  for (Measures& known : made.measures)
+    if (known.element == id) return known.put(std::move(name), value);
+  made.measures.push_back({id, {}});
+  made.measures.back().put(std::move(name), value);
 }
 
-struct Maker {
-  const plan::Job& job;
-  const plan::Site& site;
-  Share share;
-  std::vector<Working> bank;
+void Digger::task(Stage stage, const std::string& rate, std::string text, std::vector<plan::ElementId> of,
+                  Working working) {
+  made.share.tasks.push_back({stage, rate, std::move(text), std::move(of), std::move(working), 1, {}});
+}
 
-  void of(const Body& body) {
-    const Working area = area_of(site, body);
-    const Working volume =
-        Working::product({area, term("depth of the build-up", body.top + body.thickness, units::metre, body.build_up)})
-            .named("bank volume");
-    bank.push_back(volume);
-    std::string where;
-    for (const plan::ElementId& id : body.of) where += (where.empty() ? "" : ", ") + id;
-    task(digging_rate(), "dig " + where + ", bank volume", body.of, volume);
-    task("grade-fine", "formation of " + where, body.of, area);
-    // Soil that is counted on to soak stays as it is unless the engineer says otherwise; any other is compacted.
-    if (!body.open || !job.choices.infiltration_counts) task("compact-ground", "formation of " + where, body.of, area);
-    share.facts.push_back("dig");
-    if (body.top + body.thickness >= way_out_of_a_dig() - 1e-9) share.facts.push_back("deep-dig");
+void Digger::say(Severity severity, std::string code, std::string text, std::string mend, const plan::ElementId& of) {
+  made.share.problems.push_back(edges::said(severity, std::move(code), std::move(text), std::move(mend), of));
+}
+
+std::string Digger::digging_rate() const {
+  if (job.choices.access == "hand") return "dig-hand";
+  return job.choices.access == "tight" ? "dig-tight" : "dig-open";
+}
+
+std::string Digger::trench_rate() const { return job.choices.access == "hand" ? "trench-hand" : "trench-machine"; }
+
+double Digger::limit(const char* id, double otherwise_inches) const {
+  return job.catalogue
+      ->length_limit(id, units::Length::nearest(units::Metres(otherwise_inches * units::metres_per_inch)))
+      .metres()
+      .si();
+}
+
+std::string Digger::shown(double metres) const { return edges::shown(job, metres); }
+
+std::string Digger::volume(double cubic_metres) const {
+  if (job.heading.units == units::System::us)
+    return units::show_number(cubic_metres / units::cubic_metres_per_cubic_yard, 2) + " cu yd";
+  return units::show_number(cubic_metres, 2) + " m3";
+}
+
+std::string Digger::surface(double square_metres) const {
+  if (job.heading.units == units::System::us)
+    return units::show_number(square_metres / units::square_metres_per_square_foot, 1) + " sq ft";
+  return units::show_number(square_metres, 2) + " m2";
+}
+
+void Digger::dug(Dug hole) {
+  if (!hole.bank || (hole.bank->amount().value < 1e-9 && !hole.fill)) return;
+  if (!hole.topsoil) {
+    const std::string rate =
+        hole.by_hand ? (hole.trench ? "trench-hand" : "dig-hand") : (hole.trench ? trench_rate() : digging_rate());
+    task(hole.stage, rate, hole.text + ", bank volume", hole.of, *hole.bank);
+  }
+  made.dug.push_back(std::move(hole));
+}
+
+std::string names(const std::vector<plan::ElementId>& of) {
+  std::string all;
+  for (const plan::ElementId& id : of) all += (all.empty() ? "" : ", ") + id;
+  return all;
+}
+
+void Digger::topsoil_off(const std::vector<plan::ElementId>& of, double square_metres) {
+  const double thick = job.choices.soil.topsoil.metres().si();
+  if (thick <= 0 || square_metres < 1e-9) return;
+  const Working ground = term("ground dug", square_metres, units::square_metre, names(of));
+  task(Stage::dig, "strip-sod", "topsoil of " + names(of), of, ground);
+  dug({.text = "topsoil of " + names(of),
+       .of = of,
+       .bank = Working::product({ground, term("topsoil", thick, units::metre, "soil/topsoil")}).named("topsoil"),
+       .deepest = thick,
+       .topsoil = true});
+}
+
+Working of_sections(const std::string& name, double length, double volume, int sections, const plan::ElementId& of) {
+  return Working::product({term("length", length, units::metre, of),
+                           term("mean of " + std::to_string(sections) + " cross-sections",
+                                length > 0 ? volume / length : 0, units::square_metre, of)})
+      .named(name);
+}
+
+namespace {
+
+// What a depth asks of those who work in it. The limits are those of the construction standard; which soil it is and
+// what protects the people in it the competent person says.
+struct Depths {
+  Digger& d;
+  double out = d.limit("dig-egress", 48);
+  double protect = d.limit("dig-protect", 60);
+  double engineer = d.limit("dig-engineer", 240);
+  double back = d.limit("spoil-back", 24);
+
+  void judge(const Dug& hole) {
+    std::vector<std::string>& facts = d.made.share.facts;
+    facts.push_back("dig");
+    if (hole.trench) facts.push_back("trench");
+    if (hole.deepest < out - 1e-9) return;
+    facts.push_back("deep-dig");
+    flag("dig-way-out", hole, hole.way_out,
+         "a way out within 25 ft of anyone in it; spoil and machines " + d.shown(back) + " back from the edge",
+         "the competent person on site decides");
+    if (hole.deepest < protect - 1e-9) return;
+    facts.push_back("protected-dig");
+    flag("dig-protection", hole, hole.protect,
+         "cave-in protection (sloped, benched, shored or a shield) before anyone goes in: soil A 3/4, B 1, C 1 1/2 out "
+         "for 1 up",
+         "the competent person on site judges the soil every day and decides; local code may ask for more");
+    if (hole.deepest >= engineer - 1e-9)
+      flag("dig-engineer", hole, 0, "its protection is designed by an engineer", "a licensed engineer decides");
   }
 
-  // Metres; a way out is asked for from 4 ft (29 CFR 1926.651).
-  double way_out_of_a_dig() const {
-    return job.catalogue->length_limit("dig-egress", units::Length::feet(4)).metres().si();
-  }
-
-  std::string digging_rate() const {
-    if (job.choices.access == "hand") return "dig-hand";
-    return job.choices.access == "tight" ? "dig-tight" : "dig-open";
-  }
-
-  void task(const std::string& rate, std::string text, std::vector<plan::ElementId> of, Working working) {
-    share.tasks.push_back({Stage::dig, rate, std::move(text), std::move(of), std::move(working), 1, {}});
-  }
-
-  void haul() {
-    const plan::Soil& soil = job.choices.soil;
-    std::vector<plan::ElementId> all;
-    for (const auto& t : share.tasks) all.insert(all.end(), t.of.begin(), t.of.end());
-    std::ranges::sort(all);
-    all.erase(std::unique(all.begin(), all.end()), all.end());
-    const Working volume = Working::sum(bank).named("bank volume");
-    const Working loose =
-        Working::product({volume, term("loose for bank, " + soil.name, 1 + soil.swell, units::piece, "soil/swell")})
-            .named("loose volume");
-    const Working weight = Working::product({volume, term("bank density", soil.bank_density_kg_m3,
-                                                          units::kilogram_per_cubic_metre, "soil/bank_density")})
-                               .named("weight");
-    if (const catalogue::Item* truck = chosen(job.choices.truck, "truck")) {
-      auto count = loads(loose, weight, *truck);
-      if (!count) return share.problems.push_back(count.error());
-      share.lines.push_back({Stage::dig, truck->id, "spoil to haul; nothing reused", all, *count, 0, false});
-      task("load-haul", "load and haul spoil", all, *count);
-    }
-    if (const catalogue::Item* fee = chosen(job.choices.disposal, "disposal fee"))
-      share.lines.push_back({Stage::dig, fee->id, "spoil, by weight", all, weight, 0, false});
-  }
-
-  const catalogue::Item* chosen(const plan::Id& id, const std::string& what) {
-    if (id.empty()) {
-      share.problems.push_back({Severity::notice,
-                                "haul-not-chosen",
-                                "no " + what + " is chosen, so its cost is not here",
-                                "choose one for the job",
-                                {}});
-      return nullptr;
-    }
-    const catalogue::Item* item = job.catalogue->item(id);
-    if (!item)
-      share.problems.push_back({Severity::problem,
-                                "item-unknown",
-                                "the job's catalogue has no '" + id + "'",
-                                "choose an item that it has, or copy it in",
-                                {}});
-    return item;
+  void flag(const std::string& code, const Dug& hole, double length, const std::string& what, const std::string& who) {
+    const std::string over = length > 0 ? " (over " + d.shown(length) + " of its length)" : "";
+    d.say(Severity::flag, code, hole.text + " is up to " + d.shown(hole.deepest) + " deep" + over + ": " + what, who,
+          hole.of.front());
   }
 };
 
+void say_by_one_depth(Digger& d) {
+  if (d.by_one_depth.empty()) return;
+  std::string names;
+  std::set<plan::ElementId> said;
+  for (const plan::ElementId& id : d.by_one_depth)
+    if (said.insert(id).second) names += (names.empty() ? "" : ", ") + id;
+  const bool ground = d.terrain.existing && !d.terrain.existing->empty();
+  d.say(
+      Severity::notice, "dig-by-depth",
+      names + ": dug by one depth, " + (ground ? "no finished levels are chosen" : "no levels of the ground are known"),
+      ground ? "choose the finished surface" : "enter levels of the ground as it lies", d.by_one_depth.front());
+}
+
 }  // namespace
 
-Share dig(const plan::Job& job, const plan::Site& site, const Bodies& bodies) {
-  Maker maker{job, site, {}, {}};
-  for (const Body* body : lowest(bodies)) maker.of(*body);
-  if (!maker.bank.empty()) maker.haul();
-  return std::move(maker.share);
+Excavation dig(const plan::Job& job, const plan::Site& site, const Bodies& bodies, const levels::Terrain& terrain) {
+  Digger digger{job, site, bodies, terrain, Lie(job, site, terrain), {}, {}};
+  dig_areas(digger);
+  dig_pools(digger);
+  dig_walls(digger);
+  dig_steps(digger);
+  dig_pillars(digger);
+  dig_runs(digger);
+  Depths depths{digger};
+  for (const Dug& hole : digger.made.dug) depths.judge(hole);
+  say_by_one_depth(digger);
+  return std::move(digger.made);
 }
 
 }  // namespace takeoff::ground

@@ -40,8 +40,6 @@ Share layers(const plan::Job& job, const plan::Site& site,
                                      // (C10), movement joints (C17)
 Share fabric(const plan::Job& job, const plan::Site& site,
              const Bodies& bodies);  // strips both ways tried, overlap, turn-up
-Share dig(const plan::Job& job, const plan::Site& site,
-          const Bodies& bodies);  // by depth: bank, loose, loads by volume and weight
 Share way_out(const plan::Job& job, const plan::Site& site,
               const Bodies& bodies);  // With one depth everywhere: no lines, only problems
 

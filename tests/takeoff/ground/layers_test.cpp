@@ -2,10 +2,22 @@
 
 #include <algorithm>
 
+#include "takeoff/ground/earth.h"
 #include "takeoff/ground/yard.h"
 
 using namespace yard;
 using takeoff::ground::Bodies;
+
+namespace {
+
+// Without any levels: by one depth.
+takeoff::Share dug(const plan::Job& job, const plan::Site& site) {
+  auto made = takeoff::ground::dig(job, site, takeoff::ground::bodies(job, site), {});
+  made.share.add(takeoff::ground::haul(job, made.dug));
+  return std::move(made.share);
+}
+
+}  // namespace
 
 // Interlocking pavement tolerance guide (segmental trade association): base past the edge by the greater of 6 in and
 // its thickness. 10 x 20 ft by 6 in mitred: 11 x 21 = 231 sq ft (the corner tip is 1.41 widths out, under the limit of
@@ -52,7 +64,7 @@ TEST(Layers, nothingReachesUnderABuilding) {
 TEST(Layers, digsByDepthAndSaysWhatIsNotChosen) {
   const plan::Job yard = job({paved("A1", rectangle(0, 0, 240, 120), "dense")});
   const plan::Site site = plan::site(yard);
-  const auto share = takeoff::ground::dig(yard, site, takeoff::ground::bodies(yard, site));
+  const auto share = dug(yard, site);
   ASSERT_FALSE(share.tasks.empty());
   EXPECT_EQ(share.tasks[0].rate, "dig-open");
   EXPECT_NEAR(share.tasks[0].working.amount().value, 231 * 7.375 / 12 * units::cubic_metres_per_cubic_foot, 1e-6);
@@ -63,8 +75,7 @@ TEST(Layers, digsByDepthAndSaysWhatIsNotChosen) {
 TEST(Layers, onlyAFormationThatSoaksIsNotCompacted) {
   const auto compacted = [](const plan::Job& yard) {
     const plan::Site site = plan::site(yard);
-    return std::ranges::count(takeoff::ground::dig(yard, site, takeoff::ground::bodies(yard, site)).tasks,
-                              "compact-ground", &takeoff::Task::rate);
+    return std::ranges::count(dug(yard, site).tasks, "compact-ground", &takeoff::Task::rate);
   };
   plan::Job yard = job({paved("A1", rectangle(0, 0, 240, 120), "open")});
   EXPECT_EQ(compacted(yard), 1);
@@ -93,8 +104,7 @@ TEST(Layers, aDeepDigIsAFact) {
   plan::Job yard = job({paved("A1", rectangle(0, 0, 240, 120), "open")});
   const auto deep = [&] {
     const plan::Site site = plan::site(yard);
-    return takeoff::Facts{takeoff::ground::dig(yard, site, takeoff::ground::bodies(yard, site)).facts}.holds(
-        "deep-dig");
+    return takeoff::Facts{dug(yard, site).facts}.holds("deep-dig");
   };
   EXPECT_FALSE(deep());
   auto book = std::make_shared<catalogue::Catalogue>(*yard.catalogue);
