@@ -3,6 +3,7 @@
 #include <map>
 
 #include "files/files.h"
+#include "files/level_book_text.h"
 #include "files/said_together.h"
 #include "files/sheet_text.h"
 #include "files/takeoff_measures.h"
@@ -266,8 +267,8 @@ std::string totals(const Sheet& sheet) {
 
 std::string takeoff_text(const results::Results& results) {
   const Sheet sheet{results, *results.job, results.job->heading.units};
-  return head(sheet) + standing(sheet) + elements(sheet) + orders(sheet) + cuts_text(results) + checks_text(results) +
-         watch(sheet) + problems(sheet) + totals(sheet);
+  return head(sheet) + standing(sheet) + elements(sheet) + level_books_text(sheet.job) + orders(sheet) +
+         cuts_text(results) + checks_text(results) + watch(sheet) + problems(sheet) + totals(sheet);
 }
 
 }  // namespace files

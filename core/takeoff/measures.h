@@ -7,9 +7,7 @@
 namespace takeoff {
 
 // Closed shapes: outline_area_m2 (as drawn), perimeter_m (as drawn, holes too), net_area_m2 (less all that cuts it);
-// pools water_area_m2 and water_edge_m besides; lines length_m. A shape with a fault has none of its own. Kinds that no
-// trade works out yet give a problem "not-computed"; levels together give one.
+// pools water_area_m2 and water_edge_m besides; lines length_m. A shape with a fault has none of its own.
 Share measures(const plan::Ground& ground);
-void say_levels(const plan::Site& site, std::vector<problem::Problem>& problems);
 
 }  // namespace takeoff
