@@ -82,10 +82,10 @@ void Digger::topsoil_off(const std::vector<plan::ElementId>& of, double square_m
        .topsoil = true});
 }
 
-Working of_sections(const std::string& name, double length, double volume, int sections, const plan::ElementId& of) {
-  return Working::product({term("length", length, units::metre, of),
-                           term("mean of " + std::to_string(sections) + " cross-sections",
-                                length > 0 ? volume / length : 0, units::square_metre, of)})
+Working of_sections(const std::string& name, double length, double volume, const plan::ElementId& of) {
+  return Working::product(
+             {term("length", length, units::metre, of),
+              term("mean of its cross-sections", length > 0 ? volume / length : 0, units::square_metre, of)})
       .named(name);
 }
 

@@ -36,7 +36,6 @@ struct Sums {
   double above = 0, below = 0;
   double deepest = 0;
   double guessed = 0;
-  std::size_t prisms = 0;
   double mean(double volume) const { return covered > 0 ? volume / covered : 0; }
 };
 
@@ -88,7 +87,7 @@ class Area {
                                                                           units::cubic_metre, names(body_.of)));
     if (volume.amount().value < 0) volume = term("nothing left to dig", 0, units::cubic_metre, names(body_.of));
     d.by_one_depth.insert(d.by_one_depth.end(), body_.of.begin(), body_.of.end());
-    put(volume.named("bank volume"), {}, depth_);
+    put(volume.named("bank volume of " + names(body_.of)), {}, depth_);
     if (body_.of.size() == 1) d.measured(body_.of.front(), "dig_m3", volume.amount().value);
   }
 
@@ -114,8 +113,8 @@ class Area {
     }
     past_edges(nets, formation, dug, filled, deepest);
     std::optional<Working> fill;
-    if (!filled.empty()) fill = Working::sum(std::move(filled)).named("fill under the formation");
-    put(Working::sum(std::move(dug)).named("bank volume"), std::move(fill), deepest);
+    if (!filled.empty()) fill = Working::sum(std::move(filled)).named("fill under " + names(body_.of));
+    put(Working::sum(std::move(dug)).named("bank volume of " + names(body_.of)), std::move(fill), deepest);
   }
 
   // As taped on site, where a person taped it and all of it is dug.
@@ -168,7 +167,6 @@ class Area {
       sums.above += found.above;
       sums.below += found.below;
       sums.guessed += found.guessed;
-      sums.prisms += part.facets().size();
       sums.deepest = std::max(sums.deepest, found.greatest + piece.off);
     }
     return sums;
@@ -176,12 +174,11 @@ class Area {
 
   static void add(const Sums& sums, const Working& area, const std::string& of, std::vector<Working>& dug,
                   std::vector<Working>& filled) {
-    const std::string by = " by prisms of " + std::to_string(sums.prisms) + " planes";
     dug.push_back(Working::product(
-        {area, term("mean depth, existing ground over formation" + by, sums.mean(sums.above), units::metre, of)}));
+        {area, term("mean depth, existing ground over formation", sums.mean(sums.above), units::metre, of)}));
     if (sums.below > 1e-9)
       filled.push_back(Working::product(
-          {area, term("mean height, formation over existing ground" + by, sums.mean(sums.below), units::metre, of)}));
+          {area, term("mean height, formation over existing ground", sums.mean(sums.below), units::metre, of)}));
   }
 
   void tell(const Sums& sums, const plan::Ground& ground) {
@@ -245,7 +242,7 @@ void dig_pools(Digger& digger) {
     const Working volume = Working::product({term("ring round the shell", outer->area().si() - inner->area().si(),
                                                   units::square_metre, id),
                                              term("depth", depth, units::metre, id)})
-                               .named("bank volume");
+                               .named("bank volume of the ring");
     digger.measured(id, "dig_ring_m3", volume.amount().value);
     digger.dug({.text = "dig the ring round the shell of " + id, .of = {id}, .bank = volume, .deepest = depth});
     digger.say(Severity::notice, "pool-hole",

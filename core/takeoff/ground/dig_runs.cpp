@@ -119,7 +119,6 @@ class RunDig {
 
   void add(const Along& made) {
     length_ += made.length;
-    sections_ += made.sections;
     known_ = known_ && made.known;
     deepest_ = std::max(deepest_, made.deepest);
     way_out_ += made.as_deep_as(d.limit("dig-egress", 48));
@@ -133,10 +132,9 @@ class RunDig {
       d.say(Severity::flag, "trench-part",
             "part of the trench of " + id_ + " lies where no level of the ground is known, and is not counted",
             "take levels there", id_);
-    const Working bank = of_sections("bank volume of the trench", length_, bank_, sections_, id_);
+    const Working bank = of_sections("bank volume of the trench of " + id_, length_, bank_, id_);
     std::vector<Working> takes;
-    if (stone_ > 0)
-      takes.push_back(of_sections("stone round the pipe, pipe included", length_, stone_, sections_, id_));
+    if (stone_ > 0) takes.push_back(of_sections("stone round the pipe, pipe included", length_, stone_, id_));
     if (stone_ <= 0 || run_.what != "pipe") {
       const double area = run_.what == "channel" ? need_.size * (need_.bedding + height(d, run_))
                                                  : std::numbers::pi / 4 * need_.size * need_.size;
@@ -146,7 +144,8 @@ class RunDig {
     std::optional<Working> fill;
     double back = bank_;
     for (const Working& one : takes) back -= one.amount().value;
-    if (back > 1e-9) fill = Working::difference(bank, Working::sum(std::move(takes))).named("earth back in the trench");
+    if (back > 1e-9)
+      fill = Working::difference(bank, Working::sum(std::move(takes))).named("earth back in the trench of " + id_);
     d.measured(id_, "trench_m3", bank_);
     d.measured(id_, "trench_fill_m3", std::max(0.0, back));
     d.measured(id_, "dig_deepest_m", deepest_);
@@ -173,7 +172,6 @@ class RunDig {
   Needs need_;
   bool surveyed_ = false, known_ = true;
   double length_ = 0, bank_ = 0, virgin_ = 0, stone_ = 0, deepest_ = 0, way_out_ = 0, protect_ = 0;
-  int sections_ = 0;
 };
 
 }  // namespace

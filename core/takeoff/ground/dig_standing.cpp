@@ -76,7 +76,6 @@ struct Pads {
   std::function<double(double)> ground;  // by places along, where no survey tells it
   Hole hole = {};
   double volume = 0, virgin = 0, deepest = 0, length = 0, deep = 0, protect = 0;
-  int sections = 0;
 
   void dig(double from, double to, double level) {
     const auto slice = [&](double station) {
@@ -95,7 +94,6 @@ struct Pads {
     };
     const Along run = along(from, to, slice, surveyed(d) ? d.lie.asked() : d.lie.asked_by_depth(), measure, hole);
     length += run.length;
-    sections += run.sections;
     if (!run.volumes.empty()) volume += run.volumes[0], virgin += run.volumes[1];
     deepest = std::max(deepest, run.deepest);
     deep += run.as_deep_as(d.limit("dig-egress", 48));
@@ -108,7 +106,7 @@ struct Pads {
     if (volume > 1e-9)
       d.dug({.text = text,
              .of = {id},
-             .bank = of_sections("bank volume", length, volume, sections, id),
+             .bank = of_sections("bank volume under " + id, length, volume, id),
              .deepest = deepest,
              .way_out = deep,
              .protect = protect,

@@ -40,7 +40,7 @@ void dig_steps(Digger& digger);
 void dig_pillars(Digger& digger);
 void dig_runs(Digger& digger);
 
-// "length 31.5 ft x mean cross-section 4.2 sq ft", named `name`.
-Working of_sections(const std::string& name, double length, double volume, int sections, const plan::ElementId& of);
+// "length 31.5 ft x mean of its cross-sections 4.2 sq ft", named `name`.
+Working of_sections(const std::string& name, double length, double volume, const plan::ElementId& of);
 
 }  // namespace takeoff::ground

@@ -29,17 +29,31 @@ Lie::Lie(const plan::Job& job, const plan::Site& site, const levels::Terrain& te
   }
 }
 
-void Lie::add(Formation formation) { formations_.push_back(std::make_unique<const Formation>(std::move(formation))); }
+void Lie::add(Formation formation) {
+  const geometry::Box box = formation.footprint.bounds();
+  formations_.push_back({box, std::make_unique<const Formation>(std::move(formation))});
+}
 void Lie::add(Hole hole) { holes_.push_back(std::make_unique<const Hole>(std::move(hole))); }
 
-std::optional<double> Lie::formation(Point point, double ground) const {
+Lie::Down Lie::down(Point point) const {
   for (const auto& one : formations_) {
-    if (!within(one->footprint.bounds(), point) || !one->footprint.contains(point)) continue;
-    for (const levels::SurfacePtr& surface : one->surfaces)
-      if (const auto height = surface->height(point)) return height;
-    return ground - one->depth;
+    if (!within(one.box, point)) continue;
+    // Surfaces cover all of their footprint, so asking them is asking it, and quicker.
+    for (const levels::SurfacePtr& surface : one.formation->surfaces) {
+      const geometry::Vec place = surface->place(point);
+      if (const geometry::Facet* facet = surface->facet(place))
+        return {one.formation.get(), facet, facet->plane.at(place)};
+    }
+    if (one.formation->surfaces.empty() && one.formation->footprint.contains(point))
+      return {one.formation.get(), nullptr, {}};
   }
   return {};
+}
+
+std::optional<double> Lie::formation(Point point, double ground) const {
+  const Down found = down(point);
+  if (!found.formation) return {};
+  return found.level.value_or(ground - found.formation->depth);
 }
 
 std::optional<Lies> Lie::at(Point point, double otherwise) const { return at(point, otherwise, true); }
@@ -59,19 +73,11 @@ std::optional<Lies> Lie::at(Point point, double otherwise, bool with_holes) cons
       made.source.push_back(&taken);
       break;
     }
-  for (const auto& one : formations_) {
-    if (!within(one->footprint.bounds(), point) || !one->footprint.contains(point)) continue;
-    double level = made.existing - one->depth;
-    made.source.push_back(one.get());
-    for (const levels::SurfacePtr& surface : one->surfaces)
-      if (const geometry::Facet* facet = surface->facet(surface->place(point))) {
-        level = facet->plane.at(surface->place(point));
-        made.source.push_back(facet);
-        break;
-      }
-    made.level = std::min(made.level, level);
+  if (const Down found = down(point); found.formation) {
+    made.source.push_back(found.formation);
+    if (found.facet) made.source.push_back(found.facet);
+    made.level = std::min(made.level, found.level.value_or(made.existing - found.formation->depth));
     made.virgin = false;
-    break;
   }
   if (!with_holes) return made;
   for (const auto& hole : holes_)

@@ -47,11 +47,22 @@ class Lie {
     double off = 0;
     bool stays = false;
   };
+  struct Dug {
+    geometry::Box box;
+    std::unique_ptr<const Formation> formation;
+  };
+  // What was dug at a place: nothing where nothing was.
+  struct Down {
+    const Formation* formation = nullptr;
+    const geometry::Facet* facet = nullptr;
+    std::optional<double> level;  // nothing where it was dug by depth
+  };
+  Down down(geometry::Point point) const;
   std::optional<Lies> at(geometry::Point point, double otherwise, bool with_holes) const;
   const levels::Terrain& terrain_;
   double topsoil_ = 0;
   std::vector<Taken> taken_;
-  std::vector<std::unique_ptr<const Formation>> formations_;
+  std::vector<Dug> formations_;
   std::vector<std::unique_ptr<const Hole>> holes_;
 };
 

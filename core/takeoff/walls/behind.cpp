@@ -19,6 +19,14 @@ double others(double near, double far, double turn, double along) {
   return (far - near) * first + far * (x - first) - (x * x - first * first) / (2 * slope);
 }
 
+// What of a stretch lies between two depths behind the face, and how high it is.
+struct Band {
+  double near = 0;
+  double far = 0;
+  double high = 0;
+  bool any() const { return far > near && high > 0; }
+};
+
 // One job: all that stands behind the blocks of one wall.
 struct Maker {
   const plan::Job& job;
@@ -32,6 +40,15 @@ struct Maker {
   Section of(const Stretch& stretch) const { return section(profile, sizes, stretch); }
 
   std::string lifts() const { return ", in lifts of one course (" + edges::shown(job, profile.course_height) + ")"; }
+
+  Band zone(const Stretch& stretch) const {
+    const Section cut = of(stretch);
+    return {sizes.depth + cut.column, sizes.depth + cut.column + cut.fill, cut.height};
+  }
+  Band cap(const Stretch& stretch) const {
+    const Section cut = of(stretch);
+    return {sizes.depth, sizes.depth + cut.column + cut.fill, cut.cap};
+  }
 
   Working height(double metres) const { return term("height to the soil cap", metres, units::metre, id); }
 
@@ -69,7 +86,7 @@ struct Maker {
       factors.push_back(height(group.by[1]));
       parts.push_back(Working::product(std::move(factors)));
     }
-    for (const Stretch& one : all) at_corners(one, parts);
+    for (const Stretch& one : all) at_corners(one, &Maker::zone, "height to the soil cap", parts);
     if (parts.empty()) return;
     const Working volume = sum(std::move(parts), "reinforced fill");
     if (volume.amount().value < 1e-9) return;  // a corner so sharp that the legs leave no room for it
@@ -89,21 +106,24 @@ struct Maker {
                              term("radius of the face", std::abs(radius), units::metre, id));
   }
 
-  // Both legs of a corner have a zone there; of a closed wall the corner stands at its start and at its end.
-  bool other_side(double here, double there) const {
-    const auto zone = [this](double corner, bool ends) {
-      return std::ranges::any_of(
-          all, [&](const Stretch& s) { return std::abs((ends ? s.to : s.from) - corner) < 1e-6 && of(s).fill > 0; });
+  using BandOf = Band (Maker::*)(const Stretch&) const;
+
+  // Both legs of a corner have such a band there; of a closed wall the corner stands at its start and at its end.
+  bool other_side(double here, double there, BandOf band) const {
+    const auto has = [this, band](double corner, bool ends) {
+      return std::ranges::any_of(all, [&](const Stretch& s) {
+        return std::abs((ends ? s.to : s.from) - corner) < 1e-6 && (this->*band)(s).any();
+      });
     };
-    return here == there ? zone(here, true) && zone(here, false)
-                         : zone(std::max(here, there), true) && zone(std::min(here, there), false);
+    return here == there ? has(here, true) && has(here, false)
+                         : has(std::max(here, there), true) && has(std::min(here, there), false);
   }
 
   // `left` is what of the stretch no corner has taken yet, m2.
-  void at_corner(const Stretch& one, double turn, double corner, double& left, std::vector<Working>& parts) const {
-    const Section cut = of(one);
-    if (turn == 0 || cut.fill <= 0 || cut.height <= 0) return;
-    const double near = sizes.depth + cut.column, far = near + cut.fill;
+  void at_corner(const Stretch& one, double turn, double corner, const Band& band, const std::string& height_name,
+                 double& left, std::vector<Working>& parts) const {
+    if (turn == 0 || !band.any()) return;
+    const double near = band.near, far = band.far;
     const double first = std::min(std::abs(one.from - corner), std::abs(one.to - corner));
     double area = 0;
     if (turn > 0) {
@@ -117,17 +137,19 @@ struct Maker {
     parts.push_back(Working::product(
         {term((turn > 0 ? "shared with the other leg at the corner, " : "more inside the corner, ") + at(job, corner),
               -area, units::square_metre, id),
-         height(cut.height)}));
+         term(height_name, band.high, units::metre, id)}));
   }
 
-  void at_corners(const Stretch& one, std::vector<Working>& parts) const {
+  void at_corners(const Stretch& one, BandOf band_of, const std::string& height_name,
+                  std::vector<Working>& parts) const {
+    const Band band = (this->*band_of)(one);
     const double end = profile.length, after = one.leg_to, before = one.leg_from;
     const bool around = profile.closed;
-    double left = one.length() * of(one).fill;
-    if (one.corner_after != 0 && other_side(after, around && after > end - 1e-6 ? 0 : after))
-      at_corner(one, one.corner_after, after, left, parts);
-    if (one.corner_before != 0 && other_side(before, around && before < 1e-6 ? end : before))
-      at_corner(one, one.corner_before, before, left, parts);
+    double left = one.length() * (band.far - band.near);
+    if (one.corner_after != 0 && other_side(after, around && after > end - 1e-6 ? 0 : after, band_of))
+      at_corner(one, one.corner_after, after, band, height_name, left, parts);
+    if (one.corner_before != 0 && other_side(before, around && before < 1e-6 ? end : before, band_of))
+      at_corner(one, one.corner_before, before, band, height_name, left, parts);
   }
 
   void placed(const Working& volume) {
@@ -154,8 +176,10 @@ struct Maker {
           {length_of(job, group.stretches, id), term("depth of what it covers", group.by[0], units::metre, id),
            term("soil cap", group.by[1], units::metre, wall.stone->soil_cap ? id : "wall-soil-cap")}));
     }
+    for (const Stretch& one : all) at_corners(one, &Maker::cap, "soil cap", parts);
     if (parts.empty()) return;
     const Working volume = sum(std::move(parts), "soil cap");
+    if (volume.amount().value < 1e-9) return;
     share.measures.put("soil_cap_m3", volume.amount().value);
     share.problems.push_back(
         edges::notice("soil-cap",

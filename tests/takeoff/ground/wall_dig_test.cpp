@@ -13,7 +13,7 @@ using takeoff::ground::Excavation;
 
 namespace {
 
-constexpr double square_inch = kit::in * kit::in;
+constexpr double square_inch = kit::in * kit::in, cubic_inch = square_inch * kit::in;
 
 // 120 in of wall along x, fill to the north, on a 6 in base 6 in past front and back; blocks 12 in deep.
 plan::Wall retaining() {
@@ -135,4 +135,49 @@ TEST(WallDig, existingWallsAreNotDug) {
   plan::Wall wall = retaining();
   wall.existing = true;
   EXPECT_TRUE(made_of(job_of({{"RW", "", wall}}), {}).dug.empty());
+}
+
+// Two legs with the fill in their bend, against cells of an inch: each bit of ground is dug once, to the lower of the
+// two legs' bottoms, and is filled with the leg that it is nearer to. Ground at 0 all over; blocks 12 in deep to 40 in,
+// the ground behind 1 in under their top; base 6 in, trench 12 + 6 + 6 in from the face, beyond it the hole goes on at
+// the top of the base to the end of the layers, then up 1 1/2 to 1.
+TEST(WallDig, aCornerIsDugAndFilledOnce) {
+  rc::check([](unsigned reach_in, unsigned stone_in) {
+    const int reach = 25 + static_cast<int>(reach_in % 40), stone = 1 + static_cast<int>(stone_in % 30);
+    plan::Wall wall = retaining();
+    wall.line = kit::line({{0, 0}, {120, 0}}, 120, 100);
+    wall.top = {kit::level(0, 40)};
+    wall.stone->drain = "agg-no57";
+    wall.stone->drain_depth = units::Length::inches(stone);
+    wall.stone->soil_cap = units::Length::inches(8);
+    wall.layers = {{1, "grid-6x150", units::Length::inches(reach), {}, {}, 1, false}};
+    const plan::Job job = job_of({{"RW", "", wall}});
+    const double u = under(job, wall), base = u - 6, back = std::max({24, 12 + stone, reach}),
+                 zone = std::max(12 + stone, reach);
+    const auto bottom = [&](double across) {
+      return across < 24 ? -u : across < back ? -base : (back > 24 ? -base : -u) + (across - back) / 1.5;
+    };
+    double dug = 0, filled = 0;
+    for (double x = 119.5; x > -120; --x)
+      for (double y = 0.5; y < 220; ++y) {
+        const double one = y, two = 120 - x, none = 1e9;
+        const double across_one = x > 0 ? one : none, across_two = y < 100 ? two : none;
+        const double deep = std::max({0.0, -bottom(across_one), -bottom(across_two)});
+        dug += deep;
+        const double across = std::min(across_one, across_two);
+        if (across >= back) filled += deep;
+        if (across < 12 || across >= back) continue;
+        filled += 39 - bottom(across) - (across < 18 ? 6 : 0) - (across < 12 + stone ? 40 + base - 8 : 0);
+      }
+    const double front = 220 * 12 * u;
+    const Excavation made = made_of(job, lying({}));
+    const double program = (measure(made, "RW", "dig_base_m3") + measure(made, "RW", "dig_bank_m3")) / cubic_inch;
+    // A cell at the foot, the top or the mitre of the faces is wrong by less than its inch of rise, 2/3 in.
+    const double cells = (220 + 220 + 100) * 2 / 3.0;
+    RC_LOG() << "reach " << reach << " stone " << stone << " zone " << zone << " dug " << program << " cells "
+             << dug + front << " filled " << measure(made, "RW", "backfill_m3") / cubic_inch << " cells "
+             << filled + front - 220 * 36;
+    RC_ASSERT(std::abs(program - dug - front) < cells);
+    RC_ASSERT(std::abs(measure(made, "RW", "backfill_m3") / cubic_inch - (filled + front - 220 * 36)) < cells);
+  });
 }

@@ -39,8 +39,9 @@ TEST(WallStone, BaseAndColumnOfTheDemo) {
   EXPECT_NEAR(measure(share, "drainage_stone_m3"), 15792.0 * 12 * in3, 1e-12);
   EXPECT_NEAR(measure(share, "drainage_stone_m3"), 3.10541418, 1e-6);
   // Earth over the column and, where there are layers, over the zone to 60 in: 54 in of wall with 12 in, 434 in with
-  // 12 + 36 in behind the blocks, 8 in each.
-  EXPECT_NEAR(measure(share, "soil_cap_m3"), (54.0 * 12 + 434.0 * 48) * 8 * in3, 1e-12);
+  // 12 + 36 in behind the blocks, 8 in each; at the corner each leg leaves to the other what lies past the line that
+  // halves it, (60^2 - 12^2)/2 = 1,728 sq in.
+  EXPECT_NEAR(measure(share, "soil_cap_m3"), (54.0 * 12 + 434.0 * 48 - 2 * 1728) * 8 * in3, 1e-12);
   EXPECT_TRUE(said(share, "soil-cap"));
 }
 
