@@ -173,8 +173,8 @@ void ask_of_the_ground(const plan::Job& job, const plan::Site& site, const level
   all.of_site(there::haul_removed(job, site));
   all.of_site(ground::layers(job, site, bodies));
   all.of_site(ground::fabric(job, site, bodies));
-  all.of_site(ground::way_out(job, site, bodies));
-  // TEMP all.of_site(water::runoff(job, site, bodies, terrain));
+  all.of_site(ground::way_out(job, site, bodies, terrain));
+  for (auto& [id, share] : water::runoff(job, site, bodies, terrain)) all.of_site(std::move(share));
   for (Share& share : there::marks(job, site, bodies, terrain)) all.of_site(std::move(share));
   all.of_site(there::dangers(job, site, bodies, terrain));
 }

@@ -349,11 +349,11 @@ TEST(Starter, PublishedRates) {
 
 TEST(Starter, HoldPointsOfEveryStageAndOnlyKnownRules) {
   const std::set<std::string> known{
-      "always",     "pool",       "coping",         "building",    "dig",          "base",         "open-base",
-      "dense-base", "wall",       "pipe",           "sleeve",      "bonding",      "slab",         "sealed-joint",
-      "polymer",    "laid-units", "bedding",        "removal",     "sand-bedding", "open-bedding", "overlay",
-      "trench",     "deep-dig",   "firm-formation", "infiltrates", "tree",         "cuts",         "heavy-unit",
-      "steps",      "pillar",     "reinforcement",  "retaining",   "kerb"};
+      "always",     "pool",       "coping",        "building",       "dig",          "base",         "open-base",
+      "dense-base", "wall",       "pipe",          "sleeve",         "bonding",      "slab",         "sealed-joint",
+      "polymer",    "laid-units", "bedding",       "removal",        "sand-bedding", "open-bedding", "overlay",
+      "trench",     "deep-dig",   "water-feature", "firm-formation", "infiltrates",  "tree",         "cuts",
+      "heavy-unit", "steps",      "pillar",        "reinforcement",  "retaining",    "kerb"};
   std::set<std::string> stages, rules;
   for (const auto& point : starter().hold_points) stages.insert(point.stage), rules.insert(point.applies);
   for (const auto& caution : starter().cautions) rules.insert(caution.applies);

@@ -146,23 +146,31 @@ INSTANTIATE_TEST_SUITE_P(Six, BadWall,
 }  // namespace
 
 TEST(BadWalls, nothingElseOfTheJobChanges) {
-  std::vector<takeoff::Line> others;
-  for (const takeoff::Line& line : both().takeoff.lines)
-    if (!of_bad(line.of)) others.push_back(line);
-  ASSERT_EQ(others.size(), good().takeoff.lines.size());
+  // Spoil is hauled for the whole site together, so what a bad wall digs stands in its lines too.
+  const auto others_of = [](const results::Results& results) {
+    std::vector<takeoff::Line> others;
+    for (const takeoff::Line& line : results.takeoff.lines)
+      if (!of_bad(line.of) && line.stage != takeoff::Stage::dig) others.push_back(line);
+    return others;
+  };
+  const std::vector<takeoff::Line> others = others_of(both()), wanted_lines = others_of(good());
+  ASSERT_EQ(others.size(), wanted_lines.size());
   for (std::size_t i = 0; i < others.size(); ++i) {
-    const takeoff::Line &one = others[i], &wanted = good().takeoff.lines[i];
+    const takeoff::Line &one = others[i], &wanted = wanted_lines[i];
     EXPECT_EQ(one.item, wanted.item);
     EXPECT_EQ(one.of, wanted.of);
     EXPECT_TRUE(one.stage == wanted.stage && one.text == wanted.text && one.working == wanted.working) << wanted.text;
   }
-  std::vector<takeoff::Task> tasks;
-  for (const takeoff::Task& task : both().takeoff.tasks)
-    if (!of_bad(task.of)) tasks.push_back(task);
-  ASSERT_EQ(tasks.size(), good().takeoff.tasks.size());
+  const auto tasks_of = [](const results::Results& results) {
+    std::vector<takeoff::Task> tasks;
+    for (const takeoff::Task& task : results.takeoff.tasks)
+      if (!of_bad(task.of) && task.rate != "load-haul") tasks.push_back(task);
+    return tasks;
+  };
+  const std::vector<takeoff::Task> tasks = tasks_of(both()), wanted_tasks = tasks_of(good());
+  ASSERT_EQ(tasks.size(), wanted_tasks.size());
   for (std::size_t i = 0; i < tasks.size(); ++i)
-    EXPECT_TRUE(tasks[i].rate == good().takeoff.tasks[i].rate && tasks[i].working == good().takeoff.tasks[i].working)
-        << tasks[i].text;
+    EXPECT_TRUE(tasks[i].rate == wanted_tasks[i].rate && tasks[i].working == wanted_tasks[i].working) << tasks[i].text;
 }
 
 TEST(BadWalls, noTotalIsFinalOnThem) {

@@ -29,6 +29,9 @@ struct Shift {
   void operator()(plan::PavedArea& area) const {
     shift(area.outline, dx, dy);
     if (area.laying) area.laying->start = shifted(area.laying->start, dx, dy);
+    if (!area.finish) return;
+    area.finish->at = shifted(area.finish->at, dx, dy);
+    if (area.finish->line) shift(*area.finish->line, dx, dy);
   }
   void operator()(plan::Pool& pool) const { shift(pool.outline, dx, dy); }
   void operator()(plan::Building& building) const { shift(building.outline, dx, dy); }
@@ -38,6 +41,19 @@ struct Shift {
   void operator()(plan::Wall& wall) const { shift(wall.line, dx, dy); }
   void operator()(plan::DrainRun& run) const { shift(run.line, dx, dy); }
   void operator()(plan::Level& level) const { level.at = shifted(level.at, dx, dy); }
+  void operator()(plan::BaseLine& base) const {
+    base.from = shifted(base.from, dx, dy);
+    base.to = shifted(base.to, dx, dy);
+  }
+  void operator()(plan::Removal& removal) const {
+    shift(removal.outline, dx, dy);
+    if (removal.line) shift(*removal.line, dx, dy);
+  }
+  void operator()(plan::SiteMark& mark) const {
+    for (geometry::Point& point : mark.points) point = shifted(point, dx, dy);
+    shift(mark.outline, dx, dy);
+    if (mark.line) shift(*mark.line, dx, dy);
+  }
   void operator()(plan::Feature& feature) const { feature.at = shifted(feature.at, dx, dy); }
   template <class Other>
   void operator()(Other&) const {}

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "plan/site.h"
+#include "takeoff/levels/terrain.h"
 #include "takeoff/line.h"
 
 namespace takeoff::ground {
@@ -40,7 +41,9 @@ Share layers(const plan::Job& job, const plan::Site& site,
                                      // (C10), movement joints (C17)
 Share fabric(const plan::Job& job, const plan::Site& site,
              const Bodies& bodies);  // strips both ways tried, overlap, turn-up
-Share way_out(const plan::Job& job, const plan::Site& site,
-              const Bodies& bodies);  // With one depth everywhere: no lines, only problems
+// The way out of water from each body of open stone: its sill, the dead depth below it (by heights where the areas have
+// levels, else by depths below the surface), draw-down, kerbs that dam, weeps that the ground outside buries. No lines,
+// only problems.
+Share way_out(const plan::Job& job, const plan::Site& site, const Bodies& bodies, const levels::Terrain& terrain);
 
 }  // namespace takeoff::ground

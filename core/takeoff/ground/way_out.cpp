@@ -1,9 +1,10 @@
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "geometry/overlay.h"
 #include "takeoff/edges/weeps.h"
-#include "takeoff/ground/ground.h"
+#include "takeoff/ground/ways.h"
 
 namespace takeoff::ground {
 
@@ -18,9 +19,22 @@ struct Stone {
   double formation = 0;  // metres below the finished surface: the underside of the lowest open layer
   double porosity = 1;
   geometry::Region footprint;
+  std::optional<double> low;  // height of the lowest place of its formation, where the areas have levels
 };
 
-std::vector<Stone> stones(const plan::Job& job, const Bodies& bodies) {
+// The lowest place of the finished surfaces of these areas; nothing where one of them has none.
+std::optional<double> lowest(const std::vector<plan::ElementId>& areas, const levels::Terrain& terrain) {
+  double low = std::numeric_limits<double>::infinity();
+  for (const plan::ElementId& id : areas) {
+    const auto surface = terrain.finished.find(id);
+    if (surface == terrain.finished.end()) return {};
+    for (const geometry::Facet& facet : surface->second->facets())
+      for (const geometry::Vec corner : facet.ring) low = std::min(low, facet.plane.at(corner));
+  }
+  return low;
+}
+
+std::vector<Stone> stones(const plan::Job& job, const Bodies& bodies, const levels::Terrain& terrain) {
   std::vector<Stone> found;
   for (const Body& body : bodies.bodies) {
     if (!body.open || body.thickness <= 0) continue;
@@ -28,16 +42,24 @@ std::vector<Stone> stones(const plan::Job& job, const Bodies& bodies) {
         found, [&body](const Stone& stone) { return stone.of == body.of && stone.build_up == body.build_up; });
     Stone& stone = known == found.end() ? found.emplace_back() : *known;
     if (body.top + body.thickness < stone.formation) continue;
-    stone = {body.of, body.build_up, body.top + body.thickness,
-             job.catalogue->item(body.layer.item)->number("porosity").value_or(1), body.footprint};
+    stone = {body.of,
+             body.build_up,
+             body.top + body.thickness,
+             job.catalogue->item(body.layer.item)->number("porosity").value_or(1),
+             body.footprint,
+             {}};
   }
+  for (Stone& stone : found)
+    if (const auto low = lowest(stone.of, terrain)) stone.low = *low - stone.formation;
   return found;
 }
 
-// A way for water out of the stone: how far below the finished surface its sill lies.
+// A way for water out of the stone: how far below the finished surface its sill lies, and how high, where the stone has
+// levels.
 struct Out {
   std::string what;
   double sill = 0;
+  std::optional<double> height;
   bool level_known = true;
   bool rain = true;  // false: damp only, as through a cord left in its hole
 };
@@ -45,6 +67,7 @@ struct Out {
 struct Finder {
   const plan::Job& job;
   const plan::Site& site;
+  const levels::Terrain& terrain;
   const Stone& stone;
   std::vector<Out> ways;
   Share share;
@@ -95,8 +118,21 @@ struct Finder {
     const catalogue::Item* item = job.catalogue->item(run.item);
     const double height = item && item->height ? item->height->metres().si() : 0;
     const double under_the_kerb = height - run.upstand.metres().si();
-    ways.push_back({"weeps of " + ground.element->id, run.footing ? under_the_kerb : stone.formation, true,
-                    edges::rain_passes(job, *run.weeps)});
+    const double sill = run.footing ? under_the_kerb : stone.formation;
+    const auto beside = stone.low ? lowest_along(site, terrain, stone.of, ground.element->id) : std::nullopt;
+    const auto high = beside ? std::optional(*beside - sill) : std::nullopt;
+    ways.push_back({"weeps of " + ground.element->id, sill, high, true, edges::rain_passes(job, *run.weeps)});
+    if (high) outside(ground, sill);
+  }
+
+  // Water does not leave into ground that stands higher. Only the ground as it lies is known there.
+  void outside(const plan::Ground& ground, double sill) {
+    const auto above = highest_outside(site, terrain, stone.of, ground, sill);
+    if (!above) return;
+    say(Severity::flag, "weep-buried",
+        "the ground outside " + ground.element->id + " stands up to " + depth_in_words(above->by) +
+            " over the sill of its weeps as it lies now",
+        "grade it down there below the weeps, or give the water another way", ground.element->id, above->at);
   }
 
   void pipe(const plan::Ground& ground, const plan::DrainRun& drain) {
@@ -104,9 +140,26 @@ struct Finder {
     if (!ground.path || drain.what != "pipe" || !item) return;
     const auto holes = item->details.find("perforated");
     if (holes == item->details.end() || holes->second != "yes") return;
-    const bool inside = std::ranges::any_of(
-        ground.path->edges(), [this](const geometry::Edge& edge) { return stone.footprint.contains(edge.from); });
-    if (inside) ways.push_back({"pipe " + ground.element->id, stone.formation, false, true});
+    const auto found = lowest_inside(job, *ground.path, drain, stone.footprint);
+    if (!found) return;
+    const std::string what = "pipe " + ground.element->id;
+    if (stone.low && found->invert)
+      ways.push_back({what, 0, found->invert, true, true});
+    else
+      ways.push_back({what, stone.formation, {}, false, true});
+  }
+
+  // How deep water stands in the stone below its lowest way out: by heights where all are known, else by depths below
+  // the surface.
+  double dead_depth() const {
+    double deepest = 0, lowest_sill = std::numeric_limits<double>::infinity();
+    for (const Out& way : ways) {
+      deepest = std::max(deepest, way.sill);
+      if (way.height) lowest_sill = std::min(lowest_sill, *way.height);
+    }
+    if (stone.low && std::ranges::all_of(ways, [](const Out& way) { return way.height.has_value(); }))
+      return std::max(0.0, lowest_sill - *stone.low);
+    return std::max(0.0, stone.formation - deepest);
   }
 
   void judge() {
@@ -118,9 +171,7 @@ struct Finder {
     }
     // Where something lets rain out, the cords beside it count for nothing.
     if (rain_gets_out || soaks) std::erase_if(ways, [](const Out& way) { return !way.rain; });
-    double lowest = 0;
-    for (const Out& way : ways) lowest = std::max(lowest, way.sill);
-    const double dead = std::max(0.0, stone.formation - lowest);
+    const double dead = dead_depth();
     const double allowed = job.catalogue->length_limit("dead-depth", units::Length()).metres().si();
     if (soaks) return draw_down(ways.empty() ? stone.formation : dead);
     if (dead > allowed + 1e-9)
@@ -172,17 +223,20 @@ struct Finder {
     return text;
   }
 
-  void say(Severity severity, std::string code, std::string text, std::string mend, const plan::ElementId& element) {
+  void say(Severity severity, std::string code, std::string text, std::string mend, const plan::ElementId& element,
+           std::optional<geometry::Point> at = {}) {
     share.problems.push_back({severity, std::move(code), std::move(text), std::move(mend), {element, "", 0, 0, {}}});
+    if (at) share.problems.back().place.at = geometry::xy(*at);
   }
 };
 
 }  // namespace
 
-Share way_out(const plan::Job& job, const plan::Site& site, const Bodies& bodies) {
+Share way_out(const plan::Job& job, const plan::Site& site, const Bodies& bodies, const levels::Terrain& terrain) {
   Share share;
-  for (const Stone& stone : stones(job, bodies)) {
-    Finder finder{job, site, stone, {}, {}};
+  const std::vector<Stone> all = stones(job, bodies, terrain);
+  for (const Stone& stone : all) {
+    Finder finder{job, site, terrain, stone, {}, {}};
     finder.find();
     share.add(std::move(finder.share));
   }

@@ -39,9 +39,13 @@ Share feature(const plan::Job& job, const plan::Ground& ground) {
   const catalogue::Item* item = edges::wanted(job, drawn->item, id, id, share);
   if (!item || drawn->count <= 0) return share;
   const Working count = term("count", drawn->count, units::piece, id);
-  share.lines.push_back({Stage::finish, drawn->item, id, {id}, count, {}, false});
+  const bool below = item->kind == "inlet" || item->kind == "basin";
+  const Stage stage = below ? Stage::under_ground : Stage::finish;
+  share.lines.push_back({stage, drawn->item, id, {id}, count, {}, false});
+  if (item->kind == "light" || item->kind == "spout" || item->kind == "allowance")
+    share.facts.push_back("water-feature");
   const catalogue::Id rate = rate_of(item->kind, drawn->spout.has_value());
-  if (!rate.empty()) edges::add_task(job, rate, Stage::finish, id, id, count, share);
+  if (!rate.empty()) edges::add_task(job, rate, stage, id, id, count, share);
   return share;
 }
 

@@ -20,14 +20,13 @@ namespace takeoff::water {
 // (limit pipe-speed).
 std::map<plan::ElementId, Share> runs(const plan::Job& job, const plan::Site& site, const levels::Terrain& terrain);
 
-// Of each paved area and downspout what runs off (runoff_l_s; limits runoff-paving, runoff-roof; where a rain is
-// chosen) and of each open layer the water that its voids hold, full to its top (storage_<role>_m3, at the first area
-// of its body). Problem "run-into": the water goes to what is no drain run. Notice "no-rain".
-std::map<plan::ElementId, Share> runoff_by_element(const plan::Job& job, const plan::Site& site,
-                                                   const ground::Bodies& bodies, const levels::Terrain& terrain);
-// Its problems alone, of the whole site.
-Share runoff(const plan::Job& job, const plan::Site& site, const ground::Bodies& bodies,
-             const levels::Terrain& terrain);
+// Of each paved area and downspout what runs off (runoff_l_s; limits runoff-paving, runoff-open-joints, runoff-roof;
+// where a rain is chosen) and who takes it, and of each body of open stone the water that its voids hold
+// (storage_m3, and storage_rain_mm over its own paving, at its first area). Problem "run-into": the water goes to what
+// is no drain run. Flag "water-nowhere": every edge of a finished area holds its water and no drain takes it. Notice
+// "no-rain", once.
+std::map<plan::ElementId, Share> runoff(const plan::Job& job, const plan::Site& site, const ground::Bodies& bodies,
+                                        const levels::Terrain& terrain);
 
 // What arrives at each drain run straight from areas and downspouts, not through other runs. Cubic metres a second. An
 // area's water goes to its `water_to`, else to the channel along its edge to which its finished surface falls.

@@ -19,7 +19,7 @@ plan::Element kerb(std::string id, Ring edges, Point end, bool weeps, bool footi
 
 takeoff::Share judged(const plan::Job& job) {
   const plan::Site site = plan::site(job);
-  return takeoff::ground::way_out(job, site, takeoff::ground::bodies(job, site));
+  return takeoff::ground::way_out(job, site, takeoff::ground::bodies(job, site), takeoff::levels::terrain(job, site));
 }
 
 // Open build-up: 2 3/8 + 1 + 6 in = 9 3/8 in to the formation.

@@ -262,7 +262,9 @@ TEST(Area, BrickPatioByAreaAndByTheTradesRule) {
 TEST(Area, JointToAHouseAndAPersonsWord) {
   plan::PavedArea area = paved(rectangle(240, 144), "stack", {{"unit", "brick-4x8"}});
   const plan::Element house{
-      "H", "", plan::Building{shape({{0, 144, 0}, {240, 144, 0}, {240, 300, 0}, {0, 300, 0}}), "siding", {}}};
+      "H", "",
+      plan::Building{
+          shape({{0, 144, 0}, {240, 144, 0}, {240, 300, 0}, {0, 300, 0}}), "siding", {}, {}, {}, {}, {}, {}}};
   const Laid laid = lay(job(paving_book(), {{"A1", "", area}, house}));
   EXPECT_NEAR(laid.area.field.area().si() / square_inch_m2, 240 * 143.5, 1e-6);
   area.edges = {{2, "none"}};  // the north edge
