@@ -107,7 +107,8 @@ struct Depths {
     if (hole.deepest < out - 1e-9) return;
     facts.push_back("deep-dig");
     flag("dig-way-out", hole, hole.way_out,
-         "a way out within 25 ft of anyone in it; spoil and machines " + d.shown(back) + " back from the edge",
+         "a way out within " + d.shown(25 * 12 * units::metres_per_inch) + " of anyone in it; spoil and machines " +
+             d.shown(back) + " back from the edge",
          "the competent person on site decides");
     if (hole.deepest < protect - 1e-9) return;
     facts.push_back("protected-dig");

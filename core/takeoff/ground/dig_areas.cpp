@@ -200,7 +200,7 @@ class Area {
 
   void put(Working bank, std::optional<Working> fill, double deepest) {
     if (fill) d.task(Stage::dig, "area-fill", "fill under " + names(body_.of) + ", compacted volume", body_.of, *fill);
-    d.dug({.text = "dig " + names(body_.of),
+    d.dug({.text = "dig of " + names(body_.of),
            .of = body_.of,
            .bank = std::move(bank),
            .fill = std::move(fill),
@@ -244,7 +244,7 @@ void dig_pools(Digger& digger) {
                                              term("depth", depth, units::metre, id)})
                                .named("bank volume of the ring");
     digger.measured(id, "dig_ring_m3", volume.amount().value);
-    digger.dug({.text = "dig the ring round the shell of " + id, .of = {id}, .bank = volume, .deepest = depth});
+    digger.dug({.text = "ring round the shell of " + id, .of = {id}, .bank = volume, .deepest = depth});
     digger.say(Severity::notice, "pool-hole",
                "the hole for the shell itself is not in the digging, only the ring for the stone round it",
                "the pool builder digs it or says how deep; never below the shell, and the pool stays full, unless the "

@@ -78,6 +78,9 @@ class RunDig {
           leg.from, leg.from + leg.length, [&](double station) { return slice(leg, station); }, lies(),
           [this](const Slice& at, const Section& cut) {
             const double dug = cut.area(at.turn);
+            if (at.slope_before > 0)
+              for (const Strip& strip : cut.strips)
+                reach_ = std::max({reach_, -strip.from - need_.width / 2, strip.to - need_.width / 2});
             const double depth =
                 need_.width > 0 ? cut.area(at.turn, -need_.width / 2, need_.width / 2) / need_.width : 0;
             return std::vector<double>{dug, cut.virgin_width(at.turn), need_.width * std::min(need_.stone, depth)};
@@ -163,6 +166,12 @@ class RunDig {
              .trench = true});
     }
     d.topsoil_off({id_}, virgin_);
+    if (reach_ > 0)
+      d.say(Severity::flag, "trench-sides",
+            "the sides of the trench of " + id_ + ", sloped as deep trenches are counted here, run out up to " +
+                d.shown(reach_) + " on each side; nothing may stand, lie or be driven there while it is open",
+            "the competent person on site decides; where something is nearer it is shored instead, and its cost added",
+            id_);
   }
 
   Digger& d;
@@ -171,7 +180,7 @@ class RunDig {
   const plan::ElementId& id_;
   Needs need_;
   bool surveyed_ = false, known_ = true;
-  double length_ = 0, bank_ = 0, virgin_ = 0, stone_ = 0, deepest_ = 0, way_out_ = 0, protect_ = 0;
+  double length_ = 0, bank_ = 0, virgin_ = 0, stone_ = 0, deepest_ = 0, reach_ = 0, way_out_ = 0, protect_ = 0;
 };
 
 }  // namespace

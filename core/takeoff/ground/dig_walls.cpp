@@ -148,6 +148,18 @@ class WallDig {
              sum("filled again, less base, blocks and stone", refill));
     d.topsoil_off({id_}, sums_[Cutter::virgin]);
     ledge();
+    hollow();
+  }
+
+  void hollow() {
+    const double mean = sums_[Cutter::hollow] / length_;
+    if (mean > 1e-3)
+      d.say(problem::Severity::flag, "wall-over-ground",
+            "the base of the wall stands " + d.shown(mean) +
+                " (mean) above the ground as it lies; the fill under it is "
+                "not counted",
+            "lower the base to firm ground, or a licensed engineer says what is filled under it and how it is tested",
+            id_);
   }
 
   // What is filled stops at the back of the hole; the ground beyond it is no part of the wall.

@@ -41,7 +41,7 @@ struct Excavation {
 Excavation dig(const plan::Job& job, const plan::Site& site, const Bodies& bodies, const levels::Terrain& terrain);
 // Everything dug less what is placed again, with topsoil apart: what may be reused (soil/reusable) is placed first, the
 // rest is hauled: bank, loose and weight, loads, fee; what is short is brought as fill (item agg-soil-fill). Notice
-// "earth-balance" reads "dug 45.2 cu yd in the ground = placed again 3.1 + hauled 42.1". Problem "fill-to-bring" where
+// "earth-balance" says what is dug, placed again, hauled and brought. Problem "fill-to-bring" where
 // the catalogue has no fill.
 Share haul(const plan::Job& job, const std::vector<Dug>& dug);
 

@@ -100,7 +100,7 @@ void balance(Maker& make, const std::vector<Working>& bank, const std::vector<Wo
   const plan::Soil& soil = make.soil;
   const Working dug = Working::sum(bank).named("bank volume");
   Working hauled = dug;
-  double placed = 0;
+  double placed = 0, brought = 0;
   if (!fill.empty()) {
     const double compacted = soil.compacted > 0 ? soil.compacted : 1;
     const Working needed = Working::sum(fill).named("fill, compacted");
@@ -117,12 +117,14 @@ void balance(Maker& make, const std::vector<Working>& bank, const std::vector<Wo
         Working::difference(needed, Working::product({reused, term("compacted for bank, " + soil.name, compacted,
                                                                    units::piece, "soil/compacted")}))
             .named("fill to bring, compacted");
-    if (missing.amount().value > nothing) make.bring(missing);
+    brought = missing.amount().value;
+    if (brought > nothing) make.bring(missing);
   }
   if (hauled.amount().value > nothing) make.trucked(hauled, "spoil", placed > 0 ? "" : "; nothing reused");
   make.say(Severity::notice, "earth-balance",
            "earth: " + make.shown(dug.amount().value) + " dug, measured in the ground = " + make.shown(placed) +
-               " placed again + " + make.shown(hauled.amount().value) + " hauled",
+               " placed again + " + make.shown(hauled.amount().value) + " hauled" +
+               (brought > nothing ? "; " + make.shown(brought) + " of fill, compacted, to bring" : ""),
            "say in the job's soil what share of it may be placed again");
 }
 

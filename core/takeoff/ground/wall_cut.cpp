@@ -49,6 +49,8 @@ std::vector<double> Cutter::measure(const Slice& at, const Section& cut) const {
   found[all] = cut.area(turn);
   found[base_trench] = std::min(found[all], low.area(turn));
   found[virgin] = cut.virgin_width(turn);
+  if (const auto lies = d.lie.at(at.place(need.depth / 2), under()))
+    found[hollow] = std::max(0.0, under() - lies->existing);
   const double pad_past = need.pad_past * need.pad;
   const auto width = [turn](double near, double far, double most) {
     near = std::min(near, most), far = std::min(far, most);

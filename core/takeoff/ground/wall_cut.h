@@ -76,8 +76,9 @@ struct Cutter {
   // The trench alone: what lies over the ground in front belongs to the bank.
   Section trench(const Slice& whole, double front) const;
   // Dug in all, in the trench; virgin width; filled again beside and behind; of earth that the wall's own stone asks
-  // for (reinforced zone and cap); how far that stands over the ground as it lies, at its back.
-  enum { all, base_trench, virgin, refill, own_earth, ledge, numbers };
+  // for (reinforced zone and cap); how far that stands over the ground as it lies, at its back; how far the underside
+  // of the base stands over it.
+  enum { all, base_trench, virgin, refill, own_earth, ledge, hollow, numbers };
   std::vector<double> measure(const Slice& at, const Section& cut) const;
 };
 

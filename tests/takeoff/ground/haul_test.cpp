@@ -131,6 +131,8 @@ TEST(Haul, balances) {
     const double brought = line(share, "agg-soil-fill") / 1950 / cubic_yard;
     const double placed = dug - hauled;
     RC_ASSERT(std::abs(placed * 0.9 + brought - wanted) < 1e-6);
+    RC_ASSERT((text(share, "earth-balance").find("of fill, compacted, to bring") != std::string::npos) ==
+              (brought > 1e-6));
     RC_ASSERT(placed <= dug * job.choices.soil.reusable + 1e-6);
     RC_ASSERT(brought < 1e-6 || std::abs(placed - dug * job.choices.soil.reusable) < 1e-6);
   });

@@ -1,5 +1,7 @@
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include <cmath>
 
 #include "takeoff/ground/earth_kit.h"
@@ -85,6 +87,12 @@ TEST(RunDig, sidesSlopeFromTheDepthThatNeedsProtection) {
   EXPECT_NEAR(measure(made(59), "D1", "trench_m3"), 16 * 59 * 240 * cubic_inch, 1e-9);
   EXPECT_FALSE(said(made(59), "dig-protection"));
   EXPECT_TRUE(said(made(59), "dig-way-out"));
+  // 63 in x 1 1/2 on each side: 94 1/2 in.
+  const Excavation deep = made(63);
+  const auto sides = std::ranges::find(deep.share.problems, "trench-sides", &problem::Problem::code);
+  ASSERT_NE(sides, deep.share.problems.end());
+  EXPECT_NE(sides->text.find("up to 7' 10 1/2\""), std::string::npos) << sides->text;
+  EXPECT_FALSE(said(made(59), "trench-sides"));
 }
 
 // A sleeve 18 in down, with and without a survey; 16 x 18 x 240 cu in (as wide as the pipe's trench).

@@ -181,3 +181,14 @@ TEST(WallDig, aCornerIsDugAndFilledOnce) {
     RC_ASSERT(std::abs(measure(made, "RW", "backfill_m3") / cubic_inch - (filled + front - 220 * 36)) < cells);
   });
 }
+
+// The ground as it lies 5 ft under the base: a wall on fill is somebody's decision, and what is under it isn't counted.
+// Fill behind that ends over the ground is said too; on ground at the height of the fill neither is.
+TEST(WallDig, aWallAboveTheGroundIsSaid) {
+  const plan::Job job = job_of({{"RW", "", retaining()}});
+  EXPECT_TRUE(said(made_of(job, lying({-5 * 0.3048})), "wall-over-ground"));
+  EXPECT_TRUE(said(made_of(job, lying({-5 * 0.3048})), "fill-behind-ends"));
+  EXPECT_FALSE(said(made_of(job, lying({})), "wall-over-ground"));
+  EXPECT_TRUE(said(made_of(job, lying({})), "fill-behind-ends"));
+  EXPECT_FALSE(said(made_of(job, lying({31 * kit::in})), "fill-behind-ends"));
+}
