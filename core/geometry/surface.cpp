@@ -83,6 +83,11 @@ struct Surface::Grid {
   int column(double x) const { return std::clamp(static_cast<int>((x - all.low.x) / side), 0, columns - 1); }
   int row(double y) const { return std::clamp(static_cast<int>((y - all.low.y) / side), 0, rows - 1); }
 
+  std::size_t bucket(Vec place) const {
+    return static_cast<std::size_t>(row(place.y)) * static_cast<std::size_t>(columns) +
+           static_cast<std::size_t>(column(place.x));
+  }
+
   template <class Do>
   void each_bucket(const Extent& box, Do act) const {
     for (int r = row(box.low.y); r <= row(box.high.y); ++r)
@@ -117,6 +122,12 @@ std::vector<std::uint32_t> Surface::touching(Vec low, Vec high) const {
 }
 
 const Facet* Surface::facet(Vec place) const {
+  if (facets_.empty()) return nullptr;
+  // Mostly one of the place's own bucket has it; one that ends a hair short of it may stand in the next.
+  const Grid& grid = *grid_;
+  const std::size_t bucket = grid.bucket(place);
+  for (std::uint32_t n = grid.start[bucket]; n < grid.start[bucket + 1]; ++n)
+    if (has(facets_[grid.numbers[n]], place)) return &facets_[grid.numbers[n]];
   for (const std::uint32_t n : touching(place - Vec{1e-9, 1e-9}, place + Vec{1e-9, 1e-9}))
     if (has(facets_[n], place)) return &facets_[n];
   return nullptr;

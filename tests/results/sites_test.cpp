@@ -34,14 +34,14 @@ const problem::Problem* said(const results::Results& results, const std::string&
 TEST(Sites, ADeckThatFallsTowardsTheHouse) {
   const plan::Job job = site("deck_falls_to_house");
   const auto results = demo::compute(job);
-  const problem::Problem* fault = said(results, "falls-to-building");
+  const problem::Problem* fault = said(results, "falls-to-house");
   ASSERT_TRUE(fault);
   EXPECT_EQ(fault->severity, problem::Severity::problem);
   EXPECT_EQ(fault->place.element, "A");
   EXPECT_TRUE(fault->place.at);
   const auto mended = changed<plan::PavedArea>(
       job, "A", [](plan::PavedArea& area) { area.finish->direction = units::Angle::degrees(-90); });
-  EXPECT_FALSE(said(demo::compute(mended), "falls-to-building"));
+  EXPECT_FALSE(said(demo::compute(mended), "falls-to-house"));
 }
 
 // Its four corners at 100 ft, its middle 0.3 ft lower: all the water of the deck stands there.

@@ -12,6 +12,7 @@ using geometry::Vec;
 namespace {
 
 constexpr double cell = 0.15;
+constexpr double farthest = 10'000;  // metres: the plan reaches no further
 constexpr double steps = units::Length::steps_per_metre;
 
 // The nearest place of a segment.
@@ -32,12 +33,18 @@ struct Nearest {
     for (const levels::SurfacePtr& surface : surfaces) {
       const Vec here = place - (1 / steps) * (surface->origin() - origin);
       if (const auto height = surface->height(here)) return *height;
-      for (const Facet& facet : surface->facets())
-        for (std::size_t i = 0; i < facet.ring.size(); ++i) {
-          const Vec on = nearest_on(facet.ring[i], facet.ring[(i + 1) % facet.ring.size()], here);
-          const double far = dot(here - on, here - on);
-          if (far < best) best = far, found = facet.plane.at(on);
+      // In boxes that grow until the nearest found lies within them; nothing further out can lie nearer.
+      for (double reach = cell; reach < farthest; reach *= 2) {
+        for (const std::uint32_t number : surface->touching(here - Vec{reach, reach}, here + Vec{reach, reach})) {
+          const Facet& facet = surface->facets()[number];
+          for (std::size_t i = 0; i < facet.ring.size(); ++i) {
+            const Vec on = nearest_on(facet.ring[i], facet.ring[(i + 1) % facet.ring.size()], here);
+            const double far = dot(here - on, here - on);
+            if (far < best) best = far, found = facet.plane.at(on);
+          }
         }
+        if (best <= reach * reach) break;
+      }
     }
     return found;
   }
