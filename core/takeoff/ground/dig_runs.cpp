@@ -169,7 +169,7 @@ class RunDig {
     if (reach_ > 0)
       d.say(Severity::flag, "trench-sides",
             "the sides of the trench of " + id_ + ", sloped as deep trenches are counted here, run out up to " +
-                d.shown(reach_) + " on each side; nothing may stand, lie or be driven there while it is open",
+                d.shown(reach_) + " to a side; nothing may stand, lie or be driven there while it is open",
             "the competent person on site decides; where something is nearer it is shored instead, and its cost added",
             id_);
   }

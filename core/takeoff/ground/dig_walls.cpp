@@ -1,6 +1,7 @@
 // The base of a wall, the bank behind it, and what is filled again behind the stone.
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "takeoff/ground/digger.h"
 #include "takeoff/ground/slopes.h"
@@ -46,6 +47,7 @@ class WallDig {
       d.lie.add(std::move(hole));
     }
     if (length_ <= 0) return;
+    open_corners(all);
     if (!d.terrain.existing || d.terrain.existing->empty())
       d.say(problem::Severity::notice, "wall-dig-ground",
             "no levels of the ground as it lies are known: the wall is dug from the ground in front and behind as "
@@ -149,6 +151,20 @@ class WallDig {
     d.topsoil_off({id_}, sums_[Cutter::virgin]);
     ledge();
     hollow();
+  }
+
+  // The two cross-sections at such a corner leave out what lies between them.
+  void open_corners(const std::vector<walls::Stretch>& all) {
+    const double little = std::numbers::pi / 12;  // less of a turn opens little
+    const auto count = std::ranges::count_if(all, [little](const walls::Stretch& one) {
+      return one.corner_after < -little && std::abs(one.to - one.leg_to) < 1e-6;
+    });
+    if (!need_.retaining || count == 0) return;
+    d.say(problem::Severity::notice, "wall-open-corner",
+          "the earth in the open corner behind the wall, where it turns away from its fill, is in neither digging nor "
+          "fill" +
+              std::string(count > 1 ? " (" + std::to_string(count) + " corners)" : ""),
+          "add it by eye, or draw the wall there as a curve", id_);
   }
 
   void hollow() {

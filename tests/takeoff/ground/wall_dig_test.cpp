@@ -192,3 +192,15 @@ TEST(WallDig, aWallAboveTheGroundIsSaid) {
   EXPECT_TRUE(said(made_of(job, lying({})), "fill-behind-ends"));
   EXPECT_FALSE(said(made_of(job, lying({31 * kit::in})), "fill-behind-ends"));
 }
+
+// Where a wall turns away from its fill its cross-sections leave a gap, which is said; in a bend with the fill there is
+// none.
+TEST(WallDig, anOpenCornerIsSaid) {
+  const auto turning = [](double y) {
+    plan::Wall wall = retaining();
+    wall.line = kit::line({{0, 0}, {120, 0}}, 120, y);
+    return made_of(job_of({{"RW", "", wall}}), lying({}));
+  };
+  EXPECT_TRUE(said(turning(-100), "wall-open-corner"));
+  EXPECT_FALSE(said(turning(100), "wall-open-corner"));
+}
