@@ -73,10 +73,9 @@ class Gatherer {
 
  private:
   Measures& measures_of(const plan::ElementId& id) {
-    for (Measures& known : taken_.measures)
-      if (known.element == id) return known;
-    taken_.measures.push_back({id, {}});
-    return taken_.measures.back();
+    const auto [known, is_new] = number_of_.emplace(id, taken_.measures.size());
+    if (is_new) taken_.measures.push_back({id, {}});
+    return taken_.measures[known->second];
   }
 
   Stage moved(const Line& line) const {
@@ -87,6 +86,7 @@ class Gatherer {
 
   const plan::Job& job_;
   Takeoff taken_;
+  std::map<plan::ElementId, std::size_t> number_of_;  // in taken_.measures
   Share whole_;
   std::vector<paving::LaidArea> areas_;
 };

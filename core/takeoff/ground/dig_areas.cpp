@@ -162,7 +162,8 @@ class Area {
         }
         part = geometry::over(formation, *cells);
       }
-      const geometry::Between found = geometry::between(geometry::raised(*d.terrain.existing, -piece.off), part);
+      // The ground is lower by what came off it first: the same as the formation higher, which has fewer facets.
+      const geometry::Between found = geometry::between(*d.terrain.existing, geometry::raised(part, piece.off));
       sums.covered += found.area_above + found.area_below;
       sums.above += found.above;
       sums.below += found.below;
