@@ -13,7 +13,7 @@ LONGEST = {".cpp": 400, ".h": 200}
 # Longer on purpose, each with its reason; nothing joins them without one.
 LISTED = {
     "core/plan/element.h": 240,             # one small struct for each kind of element, read as one list
-    "core/store/columns.h": 240,            # the columns of every table, named once for both ways
+    "core/store/columns.h": 250,            # the columns of every table, named once for both ways
     "core/takeoff/edges/coping.cpp": 410,   # one pool's coping from line to order
 }
 ORDER = ["problem", "units", "geometry", "catalogue", "plan", "takeoff", "estimate", "results", "files", "store"]

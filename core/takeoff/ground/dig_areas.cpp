@@ -139,7 +139,7 @@ class Area {
       d.made.share.problems.push_back(problem::in_element(spread.error(), body_.of.front()));
       return;
     }
-    const Sums sums = sum(*past, *spread, false);
+    const Sums sums = sum(*past, *spread, true);
     add(sums, term("past the edges", sums.area, units::square_metre, body_.build_up + "/past_edge"), names(body_.of),
         dug, filled);
     d.measured(body_.of.front(), "dig_past_edges_m3", sums.mean(sums.above) * sums.area);

@@ -84,3 +84,70 @@ TEST(WayOut, soilThatSoaksMustDoSoInTime) {
   soaking.choices.infiltration_m_s = 0.02 * 0.0254 / 3600;
   EXPECT_TRUE(said(judged(soaking), "draw-down"));
 }
+
+namespace {
+
+Length feet(double value) { return Length::nearest(units::Metres(value * units::metres_per_foot)); }
+
+// 20 x 10 ft that stands at 100 ft at its south edge, where the kerb is, and falls 2 % towards `degrees`.
+plan::Job level(plan::Job made, double degrees) {
+  plan::Element copy = *made.find("A1");
+  plan::Finish finish;
+  finish.way = plan::Finish::Way::plane;
+  finish.height = feet(100);
+  finish.direction = units::Angle::degrees(degrees);
+  finish.fall = 0.02;
+  std::get<plan::PavedArea>(copy.kind).finish = finish;
+  return plan::with(made, std::move(copy));
+}
+
+plan::Job lawn(plan::Job made, double height) {
+  int n = 0;
+  for (const Point corner : {at(-600, -600), at(600, -600), at(600, 600), at(-600, 600)})
+    made = plan::with(made, {"g" + std::to_string(++n), "", plan::Level{corner, feet(height), "existing", {}}});
+  return made;
+}
+
+plan::Job with_pipe(double start_feet) {
+  plan::Job made = with_kerb(false, false);
+  auto book = std::make_shared<catalogue::Catalogue>(*made.catalogue);
+  catalogue::Item pipe;
+  pipe.id = "drain-4";
+  pipe.kind = "pipe";
+  pipe.details = {{"perforated", "yes"}, {"nominal_diameter_in", "4"}};
+  put(*book, pipe);
+  made.catalogue = book;
+  plan::DrainRun run;
+  run.what = "pipe";
+  run.item = "drain-4";
+  run.line = {{{at(20, 60), 0, {}}}, at(220, 60), {}};
+  run.start = feet(start_feet);
+  run.fall = 0.001;
+  return plan::with(made, {"D", "", run});
+}
+
+}  // namespace
+
+// Its weeps stand on the formation at the kerb. Where the paving falls to the kerb that is the lowest place; where it
+// falls away from it, the formation 10 ft on lies 2 % of 10 ft = 2.4 in lower and stays full.
+TEST(WayOut, withLevelsTheLowestPlaceOfTheFormationCounts) {
+  EXPECT_FALSE(said(judged(level(with_kerb(true, false), -90)), "dead-depth"));
+  const takeoff::Share away = judged(level(with_kerb(true, false), 90));
+  ASSERT_TRUE(said(away, "dead-depth"));
+  for (const problem::Problem& one : away.problems)
+    EXPECT_TRUE(one.code != "dead-depth" || one.text.find("2 3/8\"") != std::string::npos) << one.text;
+}
+
+// The formation is lowest at the kerb: 100 ft less 9 3/8 in = 99.21875 ft.
+TEST(WayOut, aPipeDrainsDownToItsInvert) {
+  EXPECT_FALSE(said(judged(level(with_pipe(99.2), -90)), "dead-depth"));
+  EXPECT_TRUE(said(judged(level(with_pipe(99.5), -90)), "dead-depth"));
+  EXPECT_FALSE(said(judged(level(with_pipe(99.5), -90)), "way-out-level"));
+  EXPECT_TRUE(said(judged(with_pipe(99.5)), "way-out-level"));  // without levels of the paving nothing is known
+}
+
+// The same sill, 99.21875 ft: ground that stands above it outside buries the weeps.
+TEST(WayOut, weepsIntoGroundThatStandsHigherAreFlagged) {
+  EXPECT_TRUE(said(judged(lawn(level(with_kerb(true, false), -90), 99.5)), "weep-buried"));
+  EXPECT_FALSE(said(judged(lawn(level(with_kerb(true, false), -90), 99.1)), "weep-buried"));
+}
