@@ -52,9 +52,9 @@ constexpr Shown cubic_feet{"m3", us, "cu ft", 1 / units::cubic_metres_per_cubic_
 
 // What is held against a rule or a spirit level on site is read as it is typed: 8 3/8", not 0.7 ft.
 bool read_off_a_rule(std::string_view name) {
-  static constexpr std::string_view starts[] = {"height",   "buried",       "riser",     "tread",         "stride",
-                                                "cap_top",  "cap_overhang", "steps_run", "pillar_height", "dig_deepest",
-                                                "dig_mean", "cover",        "lip"};
+  static constexpr std::string_view starts[] = {
+      "height",        "buried",      "riser",    "tread", "stride", "cap_top",    "cap_overhang", "steps_run",
+      "pillar_height", "dig_deepest", "dig_mean", "cover", "lip",    "coping_lip", "storage_rain"};
   return name.ends_with("_m") &&
          std::ranges::any_of(starts, [name](std::string_view start) { return name.starts_with(start); });
 }

@@ -87,3 +87,10 @@ TEST(Sites, AnOutletAboveItsPipe) {
       changed<plan::DrainRun>(job, "D1", [](plan::DrainRun& run) { run.start = Length::feet(99); });  // 98.50
   EXPECT_FALSE(said(demo::compute(mended), "outlet-above-pipe"));
 }
+
+// What a run is measured as stands with its element: D1 starts at 98.5 ft and ends 50 ft on, 1 % lower.
+TEST(Sites, ARunTellsItsLevels) {
+  const auto results = demo::compute(site("outlet_above_pipe"));
+  EXPECT_NEAR(demo::measure(results, "D1", "start_level_m"), 98.5 * 0.3048, 1e-5);
+  EXPECT_NEAR(demo::measure(results, "D1", "end_level_m"), 98.0 * 0.3048, 1e-5);
+}

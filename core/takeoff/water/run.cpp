@@ -207,6 +207,7 @@ std::map<plan::ElementId, Share> runs(const plan::Job& job, const plan::Site& si
   std::map<plan::ElementId, Share> made;
   for (const auto& [id, run] : net.runs) {
     Checker checker{job, terrain, net, direct, id, run, {}};
+    checker.share.measures.element = id;
     checker.all();
     checker.share.add(pieces(job, id, run));
     made.emplace(id, std::move(checker.share));

@@ -173,7 +173,7 @@ struct Teller {
   void put_storage() {
     for (const auto& [id, all] : storage) {
       of(id).measures.put("storage_m3", all.volume);
-      of(id).measures.put("storage_rain_mm", all.volume / all.area * 1000);
+      of(id).measures.put("storage_rain_m", all.volume / all.area);
     }
   }
 

@@ -22,7 +22,7 @@ std::map<plan::ElementId, Share> runs(const plan::Job& job, const plan::Site& si
 
 // Of each paved area and downspout what runs off (runoff_l_s; limits runoff-paving, runoff-open-joints, runoff-roof;
 // where a rain is chosen) and who takes it, and of each body of open stone the water that its voids hold
-// (storage_m3, and storage_rain_mm over its own paving, at its first area). Problem "run-into": the water goes to what
+// (storage_m3, and storage_rain_m over its own paving, at its first area). Problem "run-into": the water goes to what
 // is no drain run. Flag "water-nowhere": every edge of a finished area holds its water and no drain takes it. Notice
 // "no-rain", once.
 std::map<plan::ElementId, Share> runoff(const plan::Job& job, const plan::Site& site, const ground::Bodies& bodies,
