@@ -61,6 +61,18 @@ TEST(Sites, ALowPointWithoutAnInlet) {
   EXPECT_FALSE(said(demo::compute(plan::with(job, {"B", "basin", basin})), "low-point"));
 }
 
+// A tenth of an inch under its corners is what a hose test lets stand (1/8 in); a quarter is not.
+TEST(Sites, APuddleIsToldApartFromALowPoint) {
+  const auto middle = [](long thousandths_of_an_inch) {
+    return changed<plan::Level>(site("low_point_without_inlet"), "f5", [&](plan::Level& level) {
+      level.height = Length::feet(100) - Length::nearest(units::Metres(thousandths_of_an_inch * 25.4e-6));
+    });
+  };
+  EXPECT_TRUE(said(demo::compute(middle(100)), "puddle"));
+  EXPECT_FALSE(said(demo::compute(middle(100)), "low-point"));
+  EXPECT_TRUE(said(demo::compute(middle(250)), "low-point"));
+}
+
 // D2 starts at 98.3 ft and comes down 1 % of 20 ft to 98.10 at its joint with D1, which is 98.5 less 1 % of 20 ft =
 // 98.30 there.
 TEST(Sites, APipeThatWouldHaveToRunUphill) {

@@ -185,8 +185,10 @@ void look_for_lows(const Look& look, const Area& area, Judged& judged) {
     const std::string held =
         low.held_by == nullptr || low.held_by->other.empty() ? "" : " against " + name_of(look.job, low.held_by->other);
     const std::string deep = low.depth ? shown(look.job, *low.depth) + " deep before it spills" : "with no way off";
+    const bool shallow =
+        low.depth && *low.depth <= limit(look.job, "ponding", Bound::greatest, units::metres_per_inch / 8);
     judged.share.problems.push_back(said(
-        Severity::problem, "low-point",
+        shallow ? Severity::notice : Severity::problem, shallow ? "puddle" : "low-point",
         "water stands" + held + ", " + deep + "; about " + shown_area(look.job, low.drains) + " drain to this place",
         "put an inlet there, open the edge, or change the levels", area.ground->element->id,
         area.surface->point(low.at)));
