@@ -63,7 +63,7 @@ TEST(Sites, ALowPointWithoutAnInlet) {
 
 // A tenth of an inch under its corners is what a hose test lets stand (1/8 in); a quarter is not.
 TEST(Sites, APuddleIsToldApartFromALowPoint) {
-  const auto middle = [](long thousandths_of_an_inch) {
+  const auto middle = [](double thousandths_of_an_inch) {
     return changed<plan::Level>(site("low_point_without_inlet"), "f5", [&](plan::Level& level) {
       level.height = Length::feet(100) - Length::nearest(units::Metres(thousandths_of_an_inch * 25.4e-6));
     });

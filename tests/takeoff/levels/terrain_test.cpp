@@ -14,6 +14,7 @@ TEST(Terrain, LevelsTakeTheirHeightsFromTheBook) {
   // 100.00 + 5.00 = 105.00; less 4.00 is 101.00, less 3.00 is 102.00.
   plan::LevelBook book;
   book.start = feet(100);
+  book.finish = feet(102);  // closed, so nothing is said of that
   book.readings = {{"BM", feet(5), {}, {}, ""}, {"g1", {}, feet(4), {}, ""}, {"g2", {}, {}, feet(3), ""}};
   const Worked one = worked({unread("g1", 0, 0), unread("g2", 10, 0), unread("g3", 5, 5), {"LB", "", book}});
   EXPECT_NEAR(one.terrain.points.at("g1") / foot, 101, 1e-5);
