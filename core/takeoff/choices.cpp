@@ -127,11 +127,36 @@ std::vector<Problem> wrong_choices(const plan::Job& job, const plan::Ground& gro
   return std::move(checker.found);
 }
 
+// Shares that no earth has, and rain that falls upwards: nothing dug or drained can be right with them.
+static std::vector<Problem> wrong_ground(const plan::Choices& choices) {
+  const plan::Soil& soil = choices.soil;
+  const auto share = [](double value) { return value >= 0 && value <= 1; };
+  const std::pair<bool, const char*> rules[] = {
+      {soil.swell >= 0 && soil.swell <= 2, "its swell is not between 0 and 2 (0.25 is 25 %)"},
+      {soil.compacted > 0 && soil.compacted <= 1.5, "its compacted volume for bank volume is not between 0 and 1.5"},
+      {soil.bank_density_kg_m3 > 0, "its density is not above 0"},
+      {share(soil.reusable), "the share that may be placed again is not between 0 and 1"},
+      {share(soil.topsoil_back), "the share of topsoil that is spread again is not between 0 and 1"},
+      {soil.topsoil >= units::Length(), "the depth of its topsoil is below 0"},
+      {soil.stands == "A" || soil.stands == "B" || soil.stands == "C", "how its cut faces stand is not A, B or C"},
+      {choices.rain_mm_h >= 0, "the rain intensity is below 0"}};
+  std::vector<Problem> found;
+  for (const auto& [good, what] : rules)
+    if (!good)
+      found.push_back({problem::Severity::problem,
+                       "soil-choice",
+                       std::string("the soil of the job can't be right: ") + what,
+                       "correct it among the job's choices",
+                       {}});
+  return found;
+}
+
 std::vector<Problem> wrong_choices(const plan::Job& job) {
   Checker checker{job, {}, {}};
   checker.kind(job.choices.truck, {"truck"}, "the truck that hauls");
   checker.kind(job.choices.disposal, {"disposal"}, "a disposal fee");
   checker.kind(job.choices.saw, {"saw"}, "the saw");
+  for (Problem& said : wrong_ground(job.choices)) checker.found.push_back(std::move(said));
   return std::move(checker.found);
 }
 

@@ -30,6 +30,19 @@ TEST(Raised, asGiven) {
   EXPECT_FALSE(demo::raised(results, "paving-overlaps"));
 }
 
+TEST(Raised, soilThatCannotBe) {
+  EXPECT_FALSE(demo::raised(demo::compute(demo::job("pool-terrace-a")), "soil-choice"));
+  const auto with = [](auto change) {
+    plan::Job job = demo::job("pool-terrace-a");
+    change(job.choices);
+    return demo::raised(demo::compute(std::move(job)), "soil-choice");
+  };
+  EXPECT_TRUE(with([](plan::Choices& choices) { choices.soil.compacted = 0; }));
+  EXPECT_TRUE(with([](plan::Choices& choices) { choices.soil.reusable = 1.5; }));
+  EXPECT_TRUE(with([](plan::Choices& choices) { choices.soil.stands = "D"; }));
+  EXPECT_TRUE(with([](plan::Choices& choices) { choices.rain_mm_h = -1; }));
+}
+
 TEST(Raised, kerbsWithoutWeepsShutTheWaterIn) {
   plan::Job job = demo::job("pool-terrace-a");
   for (const char* kerb : {"K1", "K2", "K3", "K4"})

@@ -35,8 +35,8 @@ void look_at_falls(const Look& look, const Area& area, Judged& judged);
 // less than 2 % away from it (IRC R401.3).
 void look_towards(const Look& look, const Area& area, Judged& judged);
 
-// "low-point": water stands, with its depth, what holds it and about how much drains to it; where it spills before it is
-// as deep as the limit ponding (1/8 in, what a hose test allows) a notice, "puddle".
+// "low-point": water stands, with its depth, what holds it and about how much drains to it; where it spills before it
+// is as deep as the limit ponding (1/8 in, what a hose test allows) a notice, "puddle".
 void look_for_lows(const Look& look, const Area& area, Judged& judged);
 
 // "lip" (other paving higher or lower along a shared edge; each pair once), "coping-lip", measures of both.

@@ -89,6 +89,10 @@ Sorted sorted(const plan::Job& job, Terrain& made) {
     const auto height = made.points.find(element->id);
     if (height == made.points.end()) continue;
     if (level->what == "existing") all.existing.add(job, element->id, level->at, height->second, made.problems);
+    if (level->what == "finished" && !job.find(level->of))
+      made.problems.push_back(said(Severity::notice, "level-of-nobody",
+                                   "this finished level names no area, so no surface goes through it",
+                                   "name the paved area that it belongs to", element->id, level->at));
     if (level->what == "finished" && !level->of.empty())
       all.finished[level->of].add(job, element->id, level->at, height->second, made.problems);
   }

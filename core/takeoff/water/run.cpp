@@ -60,6 +60,9 @@ struct Checker {
   }
 
   void all() {
+    if (!std::ranges::is_sorted(drawn().inverts, {}, &plan::HeightAt::at))
+      return say(Severity::problem, "drain-inverts", "the inverts of " + id + " do not stand in the order of the line",
+                 "enter them from its start to its end", 0);
     if (!run.level) {
       if (pipe())
         say(Severity::problem, "drain-level",

@@ -12,12 +12,12 @@ namespace takeoff::water {
 // Each drain run: its levels (start_level_m, end_level_m, joint_level_m), cover, outlet, joint, flow against capacity,
 // and what is bought and laid for it. A pipe needs levels; channels and sleeves may go without.
 //
-// Problems: "drain-level" (a pipe without one), "pipe-uphill" (no fall, an invert that rises along the run, or a joint
-// that comes in below the run that it joins), "run-not-joined" (it ends beside the run that it should join),
-// "outlet-above-pipe" (the ground at an outlet stands above its invert), "pipe-in-the-air", "run-into", "run-cycle",
-// "item-missing", "density-missing". Flags: "pipe-fall" (limit pipe-fall), "pipe-cover" (limit pipe-cover),
-// "pipe-small" (less than what arrives; full pipe by Manning). Notices: "outlet-shallow", "outlet-ground", "pipe-slow"
-// (limit pipe-speed).
+// Problems: "drain-level" (a pipe without one), "drain-inverts" (out of order), "pipe-uphill" (no fall, an invert that
+// rises along the run, or a joint that comes in below the run that it joins), "run-not-joined" (it ends beside the run
+// that it should join), "outlet-above-pipe" (the ground at an outlet stands above its invert), "pipe-in-the-air",
+// "run-into", "run-cycle", "item-missing", "density-missing". Flags: "pipe-fall" (limit pipe-fall), "pipe-cover" (limit
+// pipe-cover), "pipe-small" (less than what arrives; full pipe by Manning). Notices: "outlet-shallow", "outlet-ground",
+// "pipe-slow" (limit pipe-speed).
 std::map<plan::ElementId, Share> runs(const plan::Job& job, const plan::Site& site, const levels::Terrain& terrain);
 
 // Of each paved area and downspout what runs off (runoff_l_s; limits runoff-paving, runoff-open-joints, runoff-roof;

@@ -142,12 +142,16 @@ TEST(DrainRuns, APipeNeedsALevelAndFall) {
   plan::DrainRun rises = pipe({at(0, 15), at(20, 15)}, {});
   rises.inverts = {{Length(), high(98)}, {Length::feet(10), high(97.5)}, {Length::feet(20), high(97.6)}};
   yard.add("rises", rises);
+  plan::DrainRun mixed = pipe({at(0, 20), at(20, 20)}, {});
+  mixed.inverts = {{Length::feet(10), high(97.5)}, {Length(), high(98)}};
+  yard.add("mixed", mixed);
   auto runs = yard.runs();
   EXPECT_TRUE(said(runs["none"], "drain-level"));
   EXPECT_TRUE(said(runs["flat"], "pipe-uphill"));
   EXPECT_TRUE(said(runs["little"], "pipe-fall"));
   EXPECT_FALSE(said(runs["little"], "pipe-uphill"));
   EXPECT_TRUE(said(runs["rises"], "pipe-uphill"));
+  EXPECT_TRUE(said(runs["mixed"], "drain-inverts"));
 }
 
 TEST(DrainRuns, ARingOfRunsIsSaidAndOpened) {

@@ -26,8 +26,7 @@ plan::Job wet(const std::string& water_to) {
 
 std::map<plan::ElementId, takeoff::Share> told(const plan::Job& job) {
   const plan::Site site = plan::site(job);
-  return takeoff::water::runoff(job, site, takeoff::ground::bodies(job, site),
-                                           takeoff::levels::terrain(job, site));
+  return takeoff::water::runoff(job, site, takeoff::ground::bodies(job, site), takeoff::levels::terrain(job, site));
 }
 
 std::map<plan::ElementId, double> arrives(const plan::Job& job) {
@@ -65,7 +64,8 @@ TEST(Runoff, withoutRainIsSaidOnlyWhereADrainWaits) {
   EXPECT_TRUE(arrives(dry).empty());
 }
 
-// A spout of 3 ft under 1 in: 3.33 x 3 x (1/12)^1.5 cfs = 107.9 gpm = 6.8052 l/s (weir formula of a city stormwater manual).
+// A spout of 3 ft under 1 in: 3.33 x 3 x (1/12)^1.5 cfs = 107.9 gpm = 6.8052 l/s (weir formula of a city stormwater
+// manual).
 TEST(Feature, spout) {
   plan::Feature spout;
   spout.spout = plan::Spout{Length::feet(3), Length::inches(1), 0};
