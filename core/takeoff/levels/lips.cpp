@@ -7,7 +7,6 @@
 
 namespace takeoff::levels {
 
-using geometry::Point;
 using geometry::Vec;
 using plan::Meets;
 using problem::Severity;

@@ -10,7 +10,6 @@
 namespace takeoff::levels {
 
 using geometry::Facet;
-using geometry::Plane;
 using geometry::Point;
 using geometry::Vec;
 using plan::Meets;
