@@ -33,8 +33,8 @@ std::optional<Held> held(const plan::Ground& ground) {
   }
   const auto* pool = std::get_if<plan::Pool>(&ground.element->kind);
   if (!pool) return std::nullopt;
-  auto shell = geometry::offset(ground.drawn, pool->shell, geometry::Corner::round);
-  Held made{ground, shell ? std::move(*shell) : ground.drawn, {}, true};
+  const auto shell = geometry::offset(ground.drawn, pool->shell, geometry::Corner::round);
+  Held made{ground, shell ? *shell : ground.drawn, {}, true};
   if (pool->surround && pool->surround->depth > plan::Length()) made.depth = pool->surround->depth.metres().si();
   return made;
 }
