@@ -9,7 +9,7 @@ namespace files {
 
 using plan::Laying, plan::BorderCourse, plan::JointFill, plan::EdgeChoice, plan::PavedArea, plan::Coping,
     plan::Surround, plan::Collar, plan::Bonding, plan::Pool, plan::Building, plan::KeepOut, plan::Footing, plan::Weeps,
-    plan::Spikes, plan::EdgeRun, plan::Note, plan::Dimension, plan::SitePlan;
+    plan::Spikes, plan::EdgeRun, plan::Note, plan::Dimension;
 
 constexpr auto words(Type<BorderCourse::Way>) {
   return std::array{Word{"soldier", BorderCourse::Way::soldier}, Word{"sailor", BorderCourse::Way::sailor}};
@@ -113,10 +113,6 @@ constexpr auto fields(Type<EdgeRun>) {
 constexpr auto fields(Type<Note>) { return std::tuple{Field{"at", &Note::at}, Field{"text", &Note::text}}; }
 constexpr auto fields(Type<Dimension>) {
   return std::tuple{Field{"from", &Dimension::from}, Field{"to", &Dimension::to}};
-}
-constexpr auto fields(Type<SitePlan>) {
-  return std::tuple{Field{"file", &SitePlan::file}, Field{"at", &SitePlan::at},
-                    Field{"metres_per_pixel", &SitePlan::metres_per_pixel}, Field{"turn", &SitePlan::turn}};
 }
 
 }  // namespace files

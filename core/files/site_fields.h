@@ -6,9 +6,13 @@
 
 namespace files {
 
+using plan::KnownPoint, plan::Taped, plan::TapeBook, plan::KnownLength, plan::SitePlan;
 using plan::Level, plan::RodReading, plan::LevelBook, plan::FallFrom, plan::Finish, plan::BaseLine, plan::Removal,
     plan::SiteMark, plan::Protection, plan::AtRun, plan::DrainRun, plan::Spout, plan::Feature;
 
+constexpr auto words(Type<Taped::Way>) {
+  return std::array{Word{"tie", Taped::Way::tie}, Word{"offset", Taped::Way::offset}};
+}
 constexpr auto words(Type<Finish::Way>) {
   return std::array{Word{"edges", Finish::Way::edges}, Word{"plane", Finish::Way::plane},
                     Word{"two-falls", Finish::Way::two_falls}, Word{"levels", Finish::Way::levels},
@@ -61,6 +65,37 @@ constexpr auto fields(Type<SiteMark>) {
                     Field{"depth", &SiteMark::depth},     Field{"height", &SiteMark::height},
                     Field{"width", &SiteMark::width},     Field{"roof_area_m2", &SiteMark::roof_area_m2},
                     Field{"into", &SiteMark::into}};
+}
+constexpr auto fields(Type<KnownPoint>) {
+  return std::tuple{Field{"name", &KnownPoint::name, Need::required}, Field{"at", &KnownPoint::at, Need::required}};
+}
+constexpr auto fields(Type<Taped>) {
+  return std::tuple{Field{"point", &Taped::point, Need::required},
+                    Field{"way", &Taped::way},
+                    Field{"from", &Taped::from},
+                    Field{"to", &Taped::to},
+                    Field{"measure", &Taped::measure},
+                    Field{"offset", &Taped::offset},
+                    Field{"side", &Taped::side},
+                    Field{"struck", &Taped::struck}};
+}
+constexpr auto fields(Type<TapeBook>) {
+  return std::tuple{Field{"known", &TapeBook::known}, Field{"rows", &TapeBook::rows}};
+}
+constexpr auto fields(Type<KnownLength>) {
+  return std::tuple{Field{"from", &KnownLength::from, Need::required}, Field{"to", &KnownLength::to, Need::required},
+                    Field{"length", &KnownLength::length, Need::required}};
+}
+constexpr auto fields(Type<SitePlan>) {
+  return std::tuple{Field{"file", &SitePlan::file},
+                    Field{"at", &SitePlan::at},
+                    Field{"metres_per_pixel", &SitePlan::metres_per_pixel},
+                    Field{"turn", &SitePlan::turn},
+                    Field{"page", &SitePlan::page},
+                    Field{"opacity", &SitePlan::opacity},
+                    Field{"locked", &SitePlan::locked},
+                    Field{"scale", &SitePlan::scale},
+                    Field{"check", &SitePlan::check}};
 }
 constexpr auto fields(Type<Protection>) {
   return std::tuple{Field{"outline", &Protection::outline}, Field{"line", &Protection::line},

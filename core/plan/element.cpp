@@ -32,6 +32,7 @@ struct KindName {
   std::string operator()(const SitePlan&) const { return "site-plan"; }
   std::string operator()(const LevelBook&) const { return "level-book"; }
   std::string operator()(const BaseLine&) const { return "base-line"; }
+  std::string operator()(const TapeBook&) const { return "tape-book"; }
 };
 }  // namespace
 

@@ -6,6 +6,7 @@
 #include <variant>
 
 #include "plan/levels.h"
+#include "plan/taped.h"
 #include "plan/there.h"
 #include "plan/water.h"
 
@@ -183,16 +184,8 @@ struct Dimension {
   geometry::Point to;
   bool operator==(const Dimension&) const = default;
 };
-struct SitePlan {
-  std::string file;
-  geometry::Point at;
-  double metres_per_pixel = 0;
-  units::Angle turn;
-  bool operator==(const SitePlan&) const = default;
-};
-
 using Kind = std::variant<PavedArea, Pool, Wall, Steps, Building, KeepOut, EdgeRun, DrainRun, Level, Feature, Removal,
-                          SiteMark, Protection, Note, Dimension, SitePlan, LevelBook, BaseLine>;
+                          SiteMark, Protection, Note, Dimension, SitePlan, LevelBook, BaseLine, TapeBook>;
 
 struct Element {
   ElementId id;

@@ -111,6 +111,7 @@ class Maker {
   void of(const SitePlan&) {}
   void of(const LevelBook&) {}
   void of(const BaseLine&) {}
+  void of(const TapeBook&) {}
 
   void closed_or_open(const DrawnShape& outline, const std::optional<DrawnLine>& line) {
     if (!outline.empty()) closed(outline);

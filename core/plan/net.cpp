@@ -35,6 +35,7 @@ int rank(const Kind& kind) {
     int operator()(const SitePlan&) const { return 0; }
     int operator()(const LevelBook&) const { return 0; }
     int operator()(const BaseLine&) const { return 0; }
+    int operator()(const TapeBook&) const { return 0; }
   };
   return std::visit(Rank{}, kind);
 }

@@ -228,6 +228,7 @@ class Facer {
       Meets operator()(const SitePlan&) const { return Meets::planting; }
       Meets operator()(const LevelBook&) const { return Meets::planting; }
       Meets operator()(const BaseLine&) const { return Meets::planting; }
+      Meets operator()(const TapeBook&) const { return Meets::planting; }
     };
     return std::visit(What{ground, far}, ground.element->kind);
   }

@@ -122,6 +122,7 @@ std::vector<std::string> facts_of(const plan::Kind& kind) {
     Words operator()(const plan::SitePlan&) const { return {}; }
     Words operator()(const plan::LevelBook&) const { return {}; }
     Words operator()(const plan::BaseLine&) const { return {}; }
+    Words operator()(const plan::TapeBook&) const { return {}; }
   };
   return std::visit(Facts{}, kind);
 }

@@ -60,6 +60,7 @@ struct WordsOf {
   Words operator()(const plan::SitePlan&) const { return {}; }
   Words operator()(const plan::LevelBook&) const { return {}; }
   Words operator()(const plan::BaseLine&) const { return {}; }
+  Words operator()(const plan::TapeBook&) const { return {}; }
 };
 
 void add_element(const plan::Job& job, const plan::Ground& ground, const ground::Bodies& bodies,

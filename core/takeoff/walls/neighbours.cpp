@@ -87,6 +87,7 @@ std::string load_word(const plan::Element& element) {
     std::string operator()(const plan::SitePlan&) const { return {}; }
     std::string operator()(const plan::LevelBook&) const { return {}; }
     std::string operator()(const plan::BaseLine&) const { return {}; }
+    std::string operator()(const plan::TapeBook&) const { return {}; }
   };
   return std::visit(Word{}, element.kind);
 }
