@@ -55,9 +55,9 @@ class Desk : public QObject {
   void select(std::vector<plan::ElementId> ids);
   void show_stage(std::optional<takeoff::Stage> stage);  // none: the finished job
   void light(ui::Lit lit);
-  void stop();                                    // drops the computation that waits or runs
-  void go_to(const problem::Place& place);        // selects its element and asks the plan to show the place
-  void say(const QString& sentence);              // one sentence for the prompt
+  void stop();                              // drops the computation that waits or runs
+  void go_to(const problem::Place& place);  // selects its element and asks the plan to show the place
+  void say(const QString& sentence);        // one sentence for the prompt
 
  signals:
   void job_changed();
