@@ -2,6 +2,7 @@
 #include <rapidcheck.h>
 
 #include "geometry/drawing.h"
+#include "geometry/flatten.h"
 #include "geometry/index.h"
 #include "geometry/offset.h"
 #include "geometry/overlay.h"
@@ -157,6 +158,26 @@ Path any_path(bool arcs) {
   return *Path::make(edges, at_metres(x, y));
 }
 
+// Whether two edges that follow each other cross once more after their corner (seen on their chords): an edge that
+// leaves a sharp corner on one side of the edge before and then bends over it. Which side of the path a place lies on
+// is not told there.
+bool folds_over(const Path& path, std::size_t i, std::size_t j) {
+  const auto first = geometry::flatten(path.curve(i));
+  const auto second = geometry::flatten(path.curve(j));
+  for (std::size_t a = 0; a + 1 < first.size(); ++a) {
+    for (std::size_t b = 0; b + 1 < second.size(); ++b) {
+      if (first[a + 1] == second[b] || first[a] == second[b + 1]) continue;  // their corner
+      const auto sides = [](Point from, Point to, Point p, Point q) {
+        return geometry::cross(to - from, p - from) * geometry::cross(to - from, q - from);
+      };
+      if (sides(first[a], first[a + 1], second[b], second[b + 1]) <= 0 &&
+          sides(second[b], second[b + 1], first[a], first[a + 1]) <= 0)
+        return true;
+    }
+  }
+  return false;
+}
+
 // Places within the width of an edge's inside on that side are in the band, unless another edge is nearer. No corner of
 // the band is further from the path than the ends of a cut: half of it is at most a width, at the mitre limit.
 TEST(Band, HoldsWhatIsBesideItsEdges) {
@@ -183,7 +204,9 @@ TEST(Band, HoldsWhatIsBesideItsEdges) {
       }
       const auto own = geometry::nearest(curve, place);
       const bool is_foot = std::abs(own.distance - std::abs(out) / Length::steps_per_metre) < 1e-5;
-      if (is_foot && own.distance < least - 0.002) RC_ASSERT(strip->contains(place));
+      const std::size_t count = path.size();
+      const bool folded = folds_over(path, i, (i + 1) % count) || folds_over(path, (i + count - 1) % count, i);
+      if (is_foot && !folded && own.distance < least - 0.002) RC_ASSERT(strip->contains(place));
     }
     for (const geometry::Outline* outline : strip->outlines()) {
       for (const geometry::Edge& edge : outline->edges()) {
