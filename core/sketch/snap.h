@@ -33,6 +33,8 @@ class Snaps {
 
   // `reach` and `grid` in steps; a grid of 0 is none. Takes::nothing with `pointer` itself where nothing is near.
   Taken take(geometry::Point pointer, double reach, double grid = 0) const;
+  // The drawn curve that an edge of `edges` was taken from; none where it is no edge of this drawing.
+  std::optional<geometry::Curve> curve(const Taken& edge) const;
   // Edges within reach, nearest first: to trace, to pick, to measure.
   std::vector<Taken> edges(geometry::Point pointer, double reach) const;
 
@@ -40,6 +42,9 @@ class Snaps {
   struct Drawn;
   std::unique_ptr<Drawn> drawn_;
 };
+
+// The point of the grid within reach; Takes::nothing with `pointer` itself otherwise.
+Taken grid_point(geometry::Point pointer, double reach, double grid);
 
 // Elements that the place touches (within reach of a line or point, or inside an outline), the topmost first: points
 // and lines before outlines, the later drawn before the earlier.
