@@ -105,10 +105,14 @@ bool PlanView::event(QEvent* event) {
       return true;
     }
   }
-  // Keys that mean something to the tool in hand are not taken for shortcuts of the window.
-  if (event->type() == QEvent::ShortcutOverride && view_.busy) {
+  // Keys that mean something to the tool in hand are not taken for shortcuts of the window: digits type a length, A
+  // turns line to arc. With Pick at rest they are the window's.
+  if (event->type() == QEvent::ShortcutOverride && wants_keys()) {
     const auto& key = *static_cast<QKeyEvent*>(event);
-    if (key.modifiers() == Qt::NoModifier && key.key() == Qt::Key_A) {
+    const QString text = key.text();
+    const bool types = !view_.fields.empty() && !text.isEmpty() && (text.at(0).isDigit() || text == "." || text == "-");
+    const bool held = (key.modifiers() & ~(Qt::KeypadModifier | Qt::ShiftModifier)) != Qt::NoModifier;
+    if (!held && (types || (view_.busy && key.key() == Qt::Key_A))) {
       event->accept();
       return true;
     }
@@ -116,13 +120,15 @@ bool PlanView::event(QEvent* event) {
   // Tab goes to the prompt's fields while something is in hand, as the prompt promises.
   if (event->type() == QEvent::KeyPress) {
     auto* key = static_cast<QKeyEvent*>(event);
-    if (key->key() == Qt::Key_Tab && view_.busy && !view_.fields.empty()) {
+    if (key->key() == Qt::Key_Tab && wants_keys() && !view_.fields.empty()) {
       emit key_typed(key);
       return true;
     }
   }
   return QWidget::event(event);
 }
+
+bool PlanView::wants_keys() const { return view_.busy || hand_ != sketch::Hand::pick; }
 
 bool PlanView::send_key(const QKeyEvent& event) {
   const bool plain = event.modifiers() == Qt::NoModifier || event.modifiers() == Qt::KeypadModifier;
@@ -157,7 +163,7 @@ void PlanView::keyPressEvent(QKeyEvent* event) {
   if (send_key(*event)) return;
   const QString text = event->text();
   const bool typed = !text.isEmpty() && text.at(0).isPrint() && !(event->modifiers() & Qt::ControlModifier);
-  if (typed && view_.busy && !view_.fields.empty()) {
+  if (typed && wants_keys() && !view_.fields.empty()) {
     emit key_typed(event);
     return;
   }

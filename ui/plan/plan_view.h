@@ -85,6 +85,7 @@ class PlanView : public QWidget {
   void answer(const sketch::Answer& answer);
   void refresh_view();
   bool send_key(const QKeyEvent& event);
+  bool wants_keys() const;  // a tool is at work: what is typed is for it
   void fill_menu(QMenu& menu, QPointF at);
   sketch::Scene scene() const;
   geometry::Point plan_point(QPointF px) const;
