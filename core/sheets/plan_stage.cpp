@@ -1,0 +1,7 @@
+#include "sheets/plan_parts.h"
+
+namespace sheets {
+
+void draw_ground(Plan&) {}
+
+}  // namespace sheets
