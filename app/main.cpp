@@ -6,6 +6,7 @@
 #include <functional>
 
 #include "commands.h"
+#include "ui/window/run_window.h"
 
 namespace {
 
@@ -82,14 +83,27 @@ void add_catalogue(CLI::App& program, Action& action) {
   export_to->callback([out, &action] { action = [out] { return app::catalogue_export(*out); }; });
 }
 
-}  // namespace
+// The file of the window's job: none of the commands, so a word that ends in .json.
+std::string job_file_word(std::string& word) {
+  const bool json = word.size() > 5 && word.ends_with(".json");
+  return json ? std::string() : "a command, or a job file whose name ends in .json: not '" + word + "'";
+}
 
-int main(int count, char** words) {
+int run_command(int count, char** words, const Action& action) {
   // Without it Qt looks for its database driver far longer than a takeoff takes.
   const QCoreApplication application(count, words);
   QCoreApplication::setApplicationName("groundcourse");
+  return action();
+}
+
+}  // namespace
+
+int main(int count, char** words) {
   CLI::App program("Groundcourse: from the drawing of a paved outdoor space to a priced order list");
-  program.require_subcommand(1);
+  program.require_subcommand(0, 1);
+  std::string job;
+  program.add_option("JOB", job, "job file to open in the window; without one the job that was open last")
+      ->check(CLI::Validator(job_file_word, "JOB.json"));
   Action action;
   add_takeoff(program, action);
   add_check(program, action);
@@ -104,5 +118,5 @@ int main(int count, char** words) {
     program.exit(said);
     return asked_for_help ? 0 : 2;
   }
-  return action();
+  return action ? run_command(count, words, action) : ui::run_window(count, words, job);
 }

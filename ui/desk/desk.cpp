@@ -45,6 +45,7 @@ void Desk::open(JobPtr job) {
   results_ = nullptr;
   stage_.reset();
   selected_.clear();
+  emit opened();
   emit stage_changed();
   emit results_changed();
   changed();

@@ -60,6 +60,7 @@ class Desk : public QObject {
   void say(const QString& sentence);        // one sentence for the prompt
 
  signals:
+  void opened();  // another job is on the desk; told before job_changed
   void job_changed();
   void results_changed();
   void computing_changed(bool computing);

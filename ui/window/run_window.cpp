@@ -1,0 +1,169 @@
+#include "ui/window/run_window.h"
+
+#include <QApplication>
+#include <QFile>
+#include <QTimer>
+#include <cstdio>
+
+#include "files/files.h"
+#include "store/catalogue_book.h"
+#include "store/job_book.h"
+#include "ui/look/theme.h"
+#include "ui/window/job_list.h"
+#include "ui/window/keeper.h"
+#include "ui/window/main_window.h"
+#include "ui/window/settings_dialog.h"
+#include "ui/words/words.h"
+
+namespace ui {
+
+namespace {
+
+int refuse(const QString& sentence) {
+  std::fprintf(stderr, "groundcourse: %s\n", sentence.toUtf8().constData());
+  return 1;
+}
+
+int refuse(const problem::Problem& problem) {
+  return refuse(QString::fromStdString(problem.text + (problem.mend.empty() ? "" : ": " + problem.mend)));
+}
+
+// Without a display Qt would end the program with words of its own.
+bool display_there() {
+  const bool chosen = qEnvironmentVariableIsSet("QT_QPA_PLATFORM");
+  return chosen || qEnvironmentVariableIsSet("DISPLAY") || qEnvironmentVariableIsSet("WAYLAND_DISPLAY");
+}
+
+// Makes the window, and makes it anew when language, light or size of text change: every word of it is said when it is
+// made.
+class Windows {
+ public:
+  explicit Windows(Desk& desk) : desk_(desk) {}
+  void set_shelf(Shelf shelf) {
+    shelf_ = std::move(shelf);
+    shelf_.look_changed = [this] { QTimer::singleShot(0, qApp, [this] { make(); }); };
+  }
+  void make() {
+    keep_place();
+    const Settings settings = read_settings();
+    speak(settings.language);
+    set_type_factor(settings.text_px / 13.0);
+    set_dark(is_dark(settings));
+    auto made = std::make_unique<MainWindow>(desk_, shelf_);
+    QSettings file = settings_file();
+    if (!made->restoreGeometry(file.value("window/geometry").toByteArray())) made->resize(px(1440), px(900));
+    made->show();
+    window_ = std::move(made);
+  }
+  void keep_place() const {
+    if (window_) settings_file().setValue("window/geometry", window_->saveGeometry());
+  }
+  MainWindow& window() { return *window_; }
+
+ private:
+  Desk& desk_;
+  Shelf shelf_;
+  std::unique_ptr<MainWindow> window_;
+};
+
+struct Begun {
+  plan::Job job;
+  std::optional<std::int64_t> id;  // in the book already
+  bool first = false;              // nobody has been here before
+};
+
+problem::Result<Begun> begin_with(store::JobBook& book, const std::string& file) {
+  if (!file.empty()) {
+    const auto text = files::read_file(file);
+    if (!text) return std::unexpected(text.error());
+    auto job = files::read_job(*text, file);
+    if (!job) return std::unexpected(job.error());
+    return Begun{std::move(*job), std::nullopt, false};
+  }
+  const std::int64_t last = settings_file().value("job/open", 0).toLongLong();
+  const auto rows = book.jobs();
+  if (!rows) return std::unexpected(rows.error());
+  const auto open = [&](std::int64_t id) -> problem::Result<Begun> {
+    auto job = book.read(id);
+    if (!job) return std::unexpected(job.error());
+    return Begun{std::move(*job), id, false};
+  };
+  for (const store::JobRow& row : *rows) {
+    if (row.id == last) return open(last);
+  }
+  if (!rows->empty()) return open(rows->front().id);
+  auto demo = demo_job();
+  if (!demo) return std::unexpected(demo.error());
+  return Begun{std::move(*demo), std::nullopt, true};
+}
+
+}  // namespace
+
+problem::Result<plan::Job> demo_job() {
+  QFile file(QStringLiteral(":/demo-jobs/pool-terrace-a.json"));
+  problem::ensure(file.open(QIODevice::ReadOnly), "the demo job is built in");
+  return files::read_job(file.readAll().toStdString(), "demo job");
+}
+
+int run_window(int& count, char** words, const std::string& file) {
+  if (!display_there())
+    return refuse(
+        QStringLiteral("there is no display for the window: start it where DISPLAY or WAYLAND_DISPLAY is set, "
+                       "or give a command (groundcourse --help)"));
+  QApplication application(count, words);
+  QApplication::setApplicationName(QStringLiteral("groundcourse"));
+  if (const QString fault = prepare(application); !fault.isEmpty()) return refuse(fault);
+  auto book = store::JobBook::open();
+  if (!book) return refuse(book.error());
+  auto begun = begin_with(*book, file);
+  if (!begun) return refuse(begun.error());
+
+  Desk desk(std::make_shared<const plan::Job>(begun->job));
+  Keeper keeper(desk, *book);
+  if (begun->id) {
+    keeper.adopt(*begun->id);
+  } else if (auto kept = keeper.add(); !kept) {
+    return refuse(kept.error());
+  }
+  Shelf shelf;
+  shelf.catalogue = []() -> std::shared_ptr<const catalogue::Catalogue> {
+    auto from = store::CatalogueBook::open();
+    if (!from) return std::make_shared<const catalogue::Catalogue>();
+    auto read = from->read();
+    return std::make_shared<const catalogue::Catalogue>(read ? std::move(*read) : catalogue::Catalogue{});
+  };
+  shelf.take_job = [&keeper, &desk](plan::Job job) {
+    desk.open(std::make_shared<const plan::Job>(std::move(job)));
+    if (auto kept = keeper.add(); !kept) desk.say(QString::fromStdString(kept.error().text));
+  };
+  shelf.keep = [&book](const QByteArray& bytes) {
+    const auto kept = book->keep(bytes.toStdString());
+    return kept ? *kept : std::string();
+  };
+  shelf.body = [&book](const std::string& sha) {
+    const auto bytes = book->body(sha);
+    return bytes ? QByteArray::fromStdString(*bytes) : QByteArray();
+  };
+  Windows windows(desk);
+  shelf.choose_job = [&] {
+    if (const auto id = choose_job(*book, &windows.window())) {
+      auto job = book->read(*id);
+      if (!job) {
+        desk.say(QString::fromStdString(job.error().text));
+        return;
+      }
+      desk.open(std::make_shared<const plan::Job>(std::move(*job)));
+      keeper.adopt(*id);
+    }
+  };
+  windows.set_shelf(shelf);
+  windows.make();
+  if (begun->first) windows.window().show_first_start();
+  const int code = QApplication::exec();
+  windows.keep_place();
+  settings_file().setValue("job/open", QVariant::fromValue<qlonglong>(keeper.id()));
+  if (auto settled = book->settle(); !settled) return refuse(settled.error());
+  return code;
+}
+
+}  // namespace ui

@@ -1,0 +1,193 @@
+// What goes into files and comes out of them: jobs, site plans, outlines, lists. Everything that is written goes by
+// QSaveFile, so that a file is whole or as it was.
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QSaveFile>
+
+#include "files/files.h"
+#include "files/setting_out_csv.h"
+#include "takeoff/setting_out/setting_out.h"
+#include "ui/panels/prompt.h"
+#include "ui/plan/plan_view.h"
+#include "ui/plan/site_plans.h"
+#include "ui/window/main_window.h"
+#include "ui/window/run_window.h"
+#include "ui/window/taped_window.h"
+
+namespace ui {
+
+namespace {
+
+QString sentence(const problem::Problem& problem) {
+  QString said = QString::fromStdString(problem.text);
+  if (problem.place.line > 0) said += MainWindow::tr(", line %1").arg(problem.place.line);
+  if (!problem.mend.empty()) said += QStringLiteral(": ") + QString::fromStdString(problem.mend);
+  return said;
+}
+
+// Tells what is wrong in words; empty when it is written.
+QString write_whole(const QString& file, const std::string& text) {
+  QSaveFile into(file);
+  const QByteArray bytes = QByteArray::fromStdString(text);
+  if (into.open(QIODevice::WriteOnly) && into.write(bytes) == bytes.size() && into.commit()) return {};
+  return MainWindow::tr("%1 can't be written: %2").arg(file, into.errorString());
+}
+
+}  // namespace
+
+void MainWindow::refuse(const problem::Problem& problem) { prompt_->say(sentence(problem)); }
+
+void MainWindow::new_job() {
+  plan::Job job;
+  job.heading.name = tr("New job").toStdString();
+  job.heading.units = desk_->units();
+  job.catalogue = shelf_.catalogue ? shelf_.catalogue() : desk_->job().catalogue;
+  if (shelf_.take_job) {
+    shelf_.take_job(std::move(job));
+  } else {
+    desk_->open(std::make_shared<const plan::Job>(std::move(job)));
+  }
+}
+
+bool MainWindow::write_material_list(const QString& file) {
+  const ResultsPtr results = desk_->results();
+  if (!results || desk_->computing()) {
+    prompt_->say(tr("The list is still being worked out: write it in a moment"));
+    return false;
+  }
+  const QString fault = write_whole(file, files::takeoff_csv(*results));
+  prompt_->say(fault.isEmpty() ? tr("The material list is in %1").arg(file) : fault);
+  return fault.isEmpty();
+}
+
+bool MainWindow::write_job_file(const QString& file) {
+  const QString fault = write_whole(file, files::write_job(desk_->job()));
+  prompt_->say(fault.isEmpty() ? tr("The job is in %1").arg(file) : fault);
+  return fault.isEmpty();
+}
+
+bool MainWindow::read_job_file(const QString& file) {
+  const auto text = files::read_file(file.toStdString());
+  if (!text) {
+    refuse(text.error());
+    return false;
+  }
+  auto job = files::read_job(*text, file.toStdString());
+  if (!job) {
+    refuse(job.error());
+    return false;
+  }
+  if (shelf_.take_job) {
+    shelf_.take_job(std::move(*job));
+  } else {
+    desk_->open(std::make_shared<const plan::Job>(std::move(*job)));
+  }
+  return true;
+}
+
+bool MainWindow::bring_in_site_plan(const QString& file, int page) {
+  QFile from(file);
+  if (!from.open(QIODevice::ReadOnly)) {
+    prompt_->say(tr("%1 can't be read: %2").arg(file, from.errorString()));
+    return false;
+  }
+  const QByteArray bytes = from.readAll();
+  plan::SitePlan plan;
+  plan.page = page;
+  plan.file = QFileInfo(file).fileName().toStdString();
+  if (shelf_.keep) plan.file = shelf_.keep(bytes) + "/" + plan.file;
+  site_plans_->bring_in(plan, bytes, [this](const QString& fault) {
+    if (!fault.isEmpty()) {
+      prompt_->say(fault);
+      return;
+    }
+    plan_->take_hand(sketch::Hand::site_plan);
+  });
+  return true;
+}
+
+bool MainWindow::bring_in_outlines(const QString& file) {
+  const auto text = files::read_file(file.toStdString());
+  if (!text) {
+    refuse(text.error());
+    return false;
+  }
+  const std::map<std::string, std::string> as_areas{{"*", "paved-area"}};
+  const std::string units = desk_->units() == units::System::us ? "ft" : "m";
+  auto imported = files::import_geojson(*text, file.toStdString(), units, as_areas);
+  if (!imported) {
+    refuse(imported.error());
+    return false;
+  }
+  plan::Job after = desk_->job();
+  for (const auto& element : imported->job.elements) {
+    plan::Element copy = *element;
+    if (after.find(copy.id) != nullptr) copy.id = plan::free_id(after, copy.kind);
+    after = plan::with(after, std::move(copy));
+  }
+  desk_->edit(after, tr("Bring in outlines"));
+  plan_->whole_job();
+  return true;
+}
+
+void MainWindow::connect_files() {
+  on("new-job", [this] { new_job(); });
+  on("open-job", [this] {
+    if (shelf_.choose_job) shelf_.choose_job();
+  });
+  actions_["open-job"].setEnabled(static_cast<bool>(shelf_.choose_job));
+  on("demo-job", [this] {
+    auto job = demo_job();
+    if (!job) {
+      refuse(job.error());
+    } else if (shelf_.take_job) {
+      shelf_.take_job(std::move(*job));
+    } else {
+      desk_->open(std::make_shared<const plan::Job>(std::move(*job)));
+    }
+  });
+  on("read-file", [this] {
+    const QString file = QFileDialog::getOpenFileName(this, tr("Bring in a job file"), {}, tr("Job files (*.json)"));
+    if (!file.isEmpty()) read_job_file(file);
+  });
+  on("write-file", [this] {
+    const QString file = QFileDialog::getSaveFileName(this, tr("Write a job file"), {}, tr("Job files (*.json)"));
+    if (!file.isEmpty()) write_job_file(file);
+  });
+  on("site-plan", [this] {
+    const QString file = QFileDialog::getOpenFileName(
+        this, tr("Bring in a site plan"), {}, tr("Site plans (*.png *.jpg *.jpeg *.pdf *.geojson *.json *.dxf)"));
+    if (!file.isEmpty()) bring_in_site_plan(file);
+  });
+  on("outlines", [this] {
+    const QString file =
+        QFileDialog::getOpenFileName(this, tr("Bring in outlines as elements"), {}, tr("Outlines (*.geojson *.json)"));
+    if (!file.isEmpty()) bring_in_outlines(file);
+  });
+  on("taped", [this] { show_taped_window(*desk_, this); });
+  on("material-list", [this] {
+    const QString file =
+        QFileDialog::getSaveFileName(this, tr("Material list"), tr("material-list.csv"), tr("Tables (*.csv)"));
+    if (!file.isEmpty()) write_material_list(file);
+  });
+  on("setting-out", [this] {
+    const QString file =
+        QFileDialog::getSaveFileName(this, tr("Setting-out table"), tr("setting-out.csv"), tr("Tables (*.csv)"));
+    if (file.isEmpty()) return;
+    const plan::Site site = plan::site(desk_->job());
+    const auto terrain = takeoff::levels::terrain(desk_->job(), site);
+    const auto out =
+        takeoff::setting_out::setting_out(desk_->job(), site, takeoff::ground::bodies(desk_->job(), site), terrain);
+    const QString fault = write_whole(file, files::setting_out_csv(desk_->job(), out));
+    prompt_->say(fault.isEmpty() ? tr("The setting-out table is in %1").arg(file) : fault);
+  });
+  on("items-out", [this] {
+    const QString file =
+        QFileDialog::getSaveFileName(this, tr("Items of this job"), tr("items.csv"), tr("Tables (*.csv)"));
+    if (file.isEmpty()) return;
+    const QString fault = write_whole(file, files::write_catalogue_csv(*desk_->job().catalogue));
+    prompt_->say(fault.isEmpty() ? tr("The items are in %1").arg(file) : fault);
+  });
+}
+
+}  // namespace ui
