@@ -19,6 +19,7 @@ FieldKind x() { return {"x", "East", Reads::length}; }
 FieldKind y() { return {"y", "North", Reads::length}; }
 FieldKind radius() { return {"radius", "Radius", Reads::length}; }
 FieldKind width() { return {"width", "Width", Reads::length}; }
+FieldKind diameter() { return {"width", "Diameter", Reads::length}; }
 FieldKind depth() { return {"depth", "Depth", Reads::length}; }
 FieldKind rise() { return {"rise", "Rise", Reads::length}; }
 }  // namespace field

@@ -33,6 +33,7 @@ FieldKind x();
 FieldKind y();
 FieldKind radius();
 FieldKind width();
+FieldKind diameter();  // "width"
 FieldKind depth();
 FieldKind rise();
 }  // namespace field

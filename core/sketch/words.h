@@ -14,6 +14,54 @@ namespace words {
 // Fields.
 inline constexpr const char* angle_refused = "An angle is a number of degrees between -360 and 360, such as 45 or 22.5";
 inline constexpr const char* number_refused = "This takes a plain number, such as 3 or 0.6";
+// What is refused, and the mend.
+inline constexpr const char* no_size = "This shape has no size";
+inline constexpr const char* no_size_mend = "Click further away, or type its sides";
+inline constexpr const char* in_line = "The three points lie in one line";
+inline constexpr const char* in_line_mend = "Click a point beside that line";
+inline constexpr const char* no_length = "This edge has no length";
+inline constexpr const char* no_length_mend = "Click further away, or type a length";
+inline constexpr const char* too_far = "That place lies more than 5 km from the start of the job";
+inline constexpr const char* too_far_mend = "Draw nearer, or type a shorter length";
+inline constexpr const char* outline_too_few = "An outline needs three corners, or an arc";
+inline constexpr const char* line_too_few = "A line needs two points";
+inline constexpr const char* too_few_mend = "Click another point, or press Escape to drop this one";
+inline constexpr const char* arc_too_small = "No arc of that radius reaches so far";
+inline constexpr const char* arc_too_small_mend = "Type a larger radius";
+inline constexpr const char* finish_first = "This shape is not finished";
+inline constexpr const char* finish_first_mend = "Finish it, or press Escape to drop it";
+inline constexpr const char* text_wrong_mend = "Type it again, or clear the field";
+// What a shape wants next.
+inline constexpr const char* first_corner = "Click the first corner.";
+inline constexpr const char* first_point = "Click the first point.";
+inline constexpr const char* next_corner = "Click the next corner, or type a length.";
+inline constexpr const char* next_or_close = "Click the next corner, or type a length. Enter closes it.";
+inline constexpr const char* next_or_end = "Click the next point, or type a length. Enter ends it.";
+inline constexpr const char* arc_end = "Click where the arc ends, or type a length.";
+inline constexpr const char* arc_point = "Click a point on the arc, or type a radius.";
+inline constexpr const char* arc_centre = "Click the centre of the arc, or type a radius.";
+inline constexpr const char* arc_swing = "Click where the arc ends, or type its sweep.";
+inline constexpr const char* arc_tangent = "Click where the arc ends, or type a radius.";
+inline constexpr const char* opposite_corner = "Click the opposite corner, or type the sides.";
+inline constexpr const char* circle_centre = "Click the centre.";
+inline constexpr const char* circle_radius = "Click a point on the circle, or type a radius.";
+inline constexpr const char* circle_point = "Click a point on the circle.";
+inline constexpr const char* circle_opposite = "Click the point opposite, or type the diameter.";
+inline constexpr const char* circle_second = "Click a second point on the circle.";
+inline constexpr const char* circle_third = "Click a third point on the circle.";
+inline constexpr const char* curve_close = "Click points along the curve. Enter closes it.";
+inline constexpr const char* curve_end = "Click points along the curve. Enter ends it.";
+// Ways to draw.
+inline constexpr const char* corners = "Corner by corner";
+inline constexpr const char* rectangle = "Rectangle";
+inline constexpr const char* circle = "Circle";
+inline constexpr const char* across = "Circle across";
+inline constexpr const char* three = "Circle through 3 points";
+inline constexpr const char* freeform = "Freeform";
+inline constexpr const char* line = "Line";
+inline constexpr const char* arc_tangent_way = "Arc on from the edge";
+inline constexpr const char* arc_through_way = "Arc through a point";
+inline constexpr const char* arc_centre_way = "Arc about a centre";
 }  // namespace words
 
 }  // namespace sketch
