@@ -115,7 +115,7 @@ QWidget* MainWindow::make_right() {
 // What the panels say of each other: the plan's tool shows itself in the prompt and in the list of tools.
 void MainWindow::follow_desk() {
   connect(plan_, &PlanView::view_changed, this, [this] {
-    prompt_->show_view(plan_->view(), plan_->hand());
+    show_prompt();
     if (!desk_->job().elements.empty() || plan_->view().busy) start_->hide();
   });
   connect(plan_, &PlanView::hand_changed, this, [this](sketch::Hand hand) {
@@ -129,7 +129,9 @@ void MainWindow::follow_desk() {
   });
   connect(prompt_, &Prompt::chosen, plan_,
           [this](const QString& id) { plan_->take(sketch::Chosen{id.toStdString()}); });
-  connect(prompt_, &Prompt::left, plan_, [this] { plan_->setFocus(Qt::OtherFocusReason); });
+  connect(prompt_, &Prompt::entered, plan_, [this] { plan_->take(sketch::Key::enter); });
+  connect(prompt_, &Prompt::lost_field, plan_, [this] { plan_->setFocus(Qt::OtherFocusReason); });
+  connect(prompt_, &Prompt::tried, this, [this](const QString& what) { try_first(what); });
   connect(tools_, &ToolList::picked, plan_, [this](sketch::Hand hand) {
     plan_->take_hand(hand);
     plan_->setFocus(Qt::OtherFocusReason);
@@ -156,8 +158,33 @@ void MainWindow::follow_desk() {
   };
   connect(desk_, &Desk::job_changed, this, job_changed);
   job_changed();
-  prompt_->show_view(plan_->view(), plan_->hand());
+  show_prompt();
   tools_->show_hand(plan_->hand());
+}
+
+void MainWindow::show_prompt() {
+  const char* drawing = "pick";
+  for (const HandRow& row : hand_rows()) {
+    if (row.hand == plan_->hand()) drawing = row.icon;
+  }
+  prompt_->show_view(plan_->view(), QString::fromLatin1(drawing));
+}
+
+// The three things to try with the demo job, each done by its link.
+void MainWindow::try_first(const QString& what) {
+  if (what == QLatin1String("stage")) {
+    actions_["stage-3"].trigger();
+  } else if (what == QLatin1String("corner")) {
+    desk_->show_stage(std::nullopt);
+    for (const auto& element : desk_->job().elements) {
+      if (!std::holds_alternative<plan::PavedArea>(element->kind)) continue;
+      desk_->select({element->id});
+      break;
+    }
+    plan_->setFocus(Qt::OtherFocusReason);
+  } else {
+    actions_["material-list"].trigger();
+  }
 }
 
 void MainWindow::show_first_start() { prompt_->show_first_note(); }

@@ -70,6 +70,8 @@ class MainWindow : public QMainWindow {
   void connect_tools();
   void follow_desk();
   void undo();
+  void show_prompt();
+  void try_first(const QString& what);
   void next_part();
   void new_job();
   void find();
