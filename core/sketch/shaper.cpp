@@ -39,6 +39,11 @@ geometry::Ring edges_of(const std::vector<Point>& points, const std::vector<doub
 
 Shaper::Shaper(bool closes) : closes_(closes) { renew_fields(); }
 
+std::optional<Point> Shaper::first() const {
+  if (points_.empty()) return {};
+  return points_.front();
+}
+
 void Shaper::drop() {
   points_.clear();
   bulges_.clear();

@@ -34,8 +34,9 @@ class Shaper {
   Step take(const Event& event, const Scene& scene);
   void show(View& view, const Scene& scene) const;
   bool busy() const { return !points_.empty(); }
-  void drop();              // what is in hand
-  void close(bool closes);  // outlines or lines from now on; drops what is in hand
+  std::optional<geometry::Point> first() const;  // where the shape in hand begins
+  void drop();                                   // what is in hand
+  void close(bool closes);                       // outlines or lines from now on; drops what is in hand
   bool closes() const { return closes_; }
 
  private:
