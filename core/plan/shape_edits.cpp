@@ -44,8 +44,8 @@ problem::Problem refused(const Element& element, std::string code, std::string t
 constexpr std::uint64_t own_mark = 1;
 
 problem::Result<geometry::Region> region_of(const Element& element, const DrawnShape& shape) {
-  auto made = geometry::shape(drawing(shape, own_mark))  // each edge of a result tells which it was;
-      if (!made) {
+  auto made = geometry::shape(drawing(shape, own_mark));  // each edge of a result tells which it was
+  if (!made) {
     problem::Problem fault = made.error();
     fault.place.element = element.id;
     return std::unexpected(std::move(fault));
