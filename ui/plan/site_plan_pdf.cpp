@@ -1,0 +1,138 @@
+// A page of a PDF, drawn by programs that may not use more than they are given.
+#include <QCoreApplication>
+#include <QElapsedTimer>
+#include <QFile>
+#include <QImageReader>
+#include <QProcess>
+#include <QRegularExpression>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+#include <algorithm>
+#include <optional>
+
+#include "ui/plan/site_plan_file.h"
+
+namespace ui {
+
+namespace {
+
+constexpr double finest = 200;           // dots per inch: a tape's sixteenth at 1:100 is finer than any drawing
+constexpr double longest_side = 10'000;  // px
+constexpr double points_per_inch = 72;
+
+struct Said {
+  Q_DECLARE_TR_FUNCTIONS(SitePlanFile)
+};
+
+std::unexpected<problem::Problem> fault(const char* code, const QString& name, const QString& text,
+                                        const QString& mend) {
+  problem::Place place;
+  place.file = name.toStdString();
+  return problem::fault(code, text.toStdString(), mend.toStdString(), place);
+}
+
+struct Ran {
+  QByteArray out;
+  QByteArray errors;
+  bool in_time = true;
+  bool well = false;
+};
+
+// The shell sets the limits and then becomes the program, so that nothing of it is left to outlive them. `ulimit -f`
+// counts blocks of 512 bytes, `-v` of 1024.
+Ran run(const QString& program, const QStringList& words, const LoadLimits& limits, qint64 most_output) {
+  const QString limited =
+      QStringLiteral("ulimit -t %1 && ulimit -v %2 && ulimit -f %3 && ulimit -c 0 && exec \"$0\" \"$@\"")
+          .arg(limits.cpu_seconds)
+          .arg(limits.memory_bytes / 1024)
+          .arg(most_output / 512 + 1);
+  QProcess process;
+  process.setStandardInputFile(QProcess::nullDevice());
+  process.start(QStringLiteral("/bin/sh"), QStringList{QStringLiteral("-c"), limited, program} + words);
+  Ran ran;
+  if (!process.waitForStarted(5000)) return ran;
+  ran.in_time = process.waitForFinished(limits.wait_seconds * 1000);
+  if (!ran.in_time) {
+    process.kill();
+    process.waitForFinished(5000);
+  }
+  ran.out = process.readAllStandardOutput();
+  ran.errors = process.readAllStandardError();
+  ran.well = ran.in_time && process.exitStatus() == QProcess::NormalExit && process.exitCode() == 0;
+  // The shell's limit of time ends the program by a signal.
+  if (process.exitStatus() == QProcess::CrashExit) ran.in_time = ran.in_time && !ran.errors.isEmpty();
+  return ran;
+}
+
+QString program(const char* name, const LoadLimits& limits) {
+  return QStandardPaths::findExecutable(QString::fromLatin1(name), limits.programs_in);
+}
+
+std::unexpected<problem::Problem> not_drawn(const QString& name, const Ran& ran) {
+  const QString instead = Said::tr("save the page as a PNG, or print it to a new PDF");
+  if (!ran.in_time) return fault("site-plan-slow", name, Said::tr("the page takes too long to draw"), instead);
+  if (ran.errors.contains("Incorrect password"))
+    return fault("site-plan-locked", name, Said::tr("the PDF is locked with a password"),
+                 Said::tr("save it without one"));
+  if (ran.errors.contains("memory") || ran.errors.contains("bad_alloc"))
+    return fault("site-plan-big", name, Said::tr("the page takes too much memory to draw"), instead);
+  return fault("site-plan-broken", name, Said::tr("the PDF can't be read"), instead);
+}
+
+struct Pages {
+  int count = 1;
+  double longest = 0;  // side of the page, points
+};
+std::optional<Pages> read_pages(const QByteArray& told) {
+  static const QRegularExpression count(QStringLiteral("^Pages:\\s+(\\d+)"), QRegularExpression::MultilineOption);
+  static const QRegularExpression size(QStringLiteral("^Page.*size:\\s+([0-9.]+) x ([0-9.]+) pts"),
+                                       QRegularExpression::MultilineOption);
+  const QString text = QString::fromUtf8(told);
+  const auto counted = count.match(text), sized = size.match(text);
+  if (!counted.hasMatch()) return {};
+  Pages pages{counted.captured(1).toInt(), 0};
+  if (sized.hasMatch()) pages.longest = std::max(sized.captured(1).toDouble(), sized.captured(2).toDouble());
+  return pages;
+}
+
+}  // namespace
+
+problem::Result<DrawnPage> draw_pdf_page(const QByteArray& bytes, const QString& name, int page,
+                                         const LoadLimits& limits) {
+  const QString info = program("pdfinfo", limits), draw = program("pdftoppm", limits);
+  if (info.isEmpty() || draw.isEmpty())
+    return fault("site-plan-no-poppler", name, Said::tr("pages of a PDF are drawn by poppler-utils, which is not here"),
+                 Said::tr("install poppler-utils, or save the page as a PNG"));
+  const QTemporaryDir folder;
+  const QString file = folder.filePath(QStringLiteral("page.pdf"));
+  QFile written(file);
+  if (!folder.isValid() || !written.open(QIODevice::WriteOnly) || written.write(bytes) != bytes.size())
+    return fault("site-plan-no-room", name, Said::tr("there is no room to unpack the PDF"),
+                 Said::tr("make room on the disk"));
+  written.close();
+
+  const QString number = QString::number(page);
+  const Ran told = run(info, {QStringLiteral("-f"), number, QStringLiteral("-l"), number, file}, limits, 1'000'000);
+  const auto pages = told.well ? read_pages(told.out) : std::nullopt;
+  if (!pages) return not_drawn(name, told);
+  if (page < 1 || page > pages->count)
+    return fault("site-plan-page", name, Said::tr("there is no page %1: the PDF has %2").arg(page).arg(pages->count),
+                 Said::tr("choose one of its pages"));
+  if (pages->longest <= 0) return not_drawn(name, told);
+
+  DrawnPage made;
+  made.pages = pages->count;
+  made.dots_per_inch = std::min(finest, longest_side * points_per_inch / pages->longest);
+  const QString out = folder.filePath(QStringLiteral("page"));
+  const Ran drawn = run(draw,
+                        {QStringLiteral("-f"), number, QStringLiteral("-l"), number, QStringLiteral("-singlefile"),
+                         QStringLiteral("-r"), QString::number(made.dots_per_inch, 'f', 4), file, out},
+                        limits, limits.pixels * 3 + 1000);
+  if (!drawn.well) return not_drawn(name, drawn);
+  QImageReader reader(out + QStringLiteral(".ppm"));
+  if (!reader.read(&made.picture)) return not_drawn(name, drawn);
+  made.picture.convertTo(QImage::Format_RGB32);
+  return made;
+}
+
+}  // namespace ui
