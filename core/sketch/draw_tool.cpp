@@ -17,6 +17,7 @@ Edit drawn(Hand hand, const plan::Job& job, plan::Kind kind) {
 }
 
 std::string drawn_noun(Hand hand) {
+  if (hand == Hand::dimension) return "dimension";
   const Drawing* found = drawing(hand);
   return found ? found->noun : std::string();
 }

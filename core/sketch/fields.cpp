@@ -11,17 +11,21 @@ namespace sketch {
 using units::Length;
 
 namespace field {
-FieldKind length() { return {"length", "Length", Reads::length}; }
-FieldKind direction() { return {"angle", "Direction", Reads::angle}; }
-FieldKind sweep() { return {"angle", "Sweep", Reads::angle}; }
-FieldKind turn() { return {"angle", "Turn", Reads::angle}; }
-FieldKind x() { return {"x", "East", Reads::length}; }
-FieldKind y() { return {"y", "North", Reads::length}; }
-FieldKind radius() { return {"radius", "Radius", Reads::length}; }
-FieldKind width() { return {"width", "Width", Reads::length}; }
-FieldKind diameter() { return {"width", "Diameter", Reads::length}; }
-FieldKind depth() { return {"depth", "Depth", Reads::length}; }
-FieldKind rise() { return {"rise", "Rise", Reads::length}; }
+FieldKind length() { return {"length", words::f_length, Reads::length}; }
+FieldKind direction() { return {"angle", words::f_direction, Reads::angle}; }
+FieldKind sweep() { return {"angle", words::f_sweep, Reads::angle}; }
+FieldKind turn() { return {"angle", words::f_turn, Reads::angle}; }
+FieldKind x() { return {"x", words::f_east, Reads::length}; }
+FieldKind y() { return {"y", words::f_north, Reads::length}; }
+FieldKind radius() { return {"radius", words::f_radius, Reads::length}; }
+FieldKind width() { return {"width", words::f_width, Reads::length}; }
+FieldKind diameter() { return {"width", words::f_diameter, Reads::length}; }
+FieldKind depth() { return {"depth", words::f_depth, Reads::length}; }
+FieldKind up() { return {"angle", words::f_up, Reads::angle}; }
+FieldKind rise() { return {"rise", words::f_rise, Reads::length}; }
+FieldKind opacity() { return {"opacity", words::f_opacity, Reads::number}; }
+FieldKind height() { return {"height", words::f_height, Reads::length}; }
+FieldKind text() { return {"text", words::f_text, Reads::words}; }
 }  // namespace field
 
 namespace {

@@ -35,7 +35,11 @@ FieldKind radius();
 FieldKind width();
 FieldKind diameter();  // "width"
 FieldKind depth();
+FieldKind up();  // "angle": the way one climbs
 FieldKind rise();
+FieldKind opacity();  // a plain number, per cent
+FieldKind height();
+FieldKind text();  // words, taken as they are
 }  // namespace field
 
 class Fields {

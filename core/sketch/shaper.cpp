@@ -20,13 +20,6 @@ Step refused(const char* code, const char* text, const char* mend) {
   return {{}, Problem{problem::Severity::problem, code, text, mend, {}}, false};
 }
 
-bool too_far(Point at) {
-  const auto far = [](units::Length along) {
-    return along > geometry::reach_of_plan || along < -geometry::reach_of_plan;
-  };
-  return far(at.x) || far(at.y);
-}
-
 Step refused_too_far() { return refused("place-too-far", words::too_far, words::too_far_mend); }
 
 geometry::Ring edges_of(const std::vector<Point>& points, const std::vector<double>& bulges) {
@@ -52,6 +45,11 @@ void Shaper::drop() {
   swing_ = 0;
   fields_.clear();
   renew_fields();
+}
+
+void Shaper::take_way(Way way) {
+  drop();
+  way_ = way;
 }
 
 void Shaper::close(bool closes) {

@@ -35,6 +35,7 @@ class Shaper {
   void show(View& view, const Scene& scene) const;
   bool busy() const { return !points_.empty(); }
   std::optional<geometry::Point> first() const;  // where the shape in hand begins
+  void take_way(Way way);                        // as if it were chosen, with nothing in hand
   void drop();                                   // what is in hand
   void close(bool closes);                       // outlines or lines from now on; drops what is in hand
   bool closes() const { return closes_; }
