@@ -1,0 +1,23 @@
+#include "ui/panels/pattern_page.h"
+
+#include <QVBoxLayout>
+
+#include "ui/look/theme.h"
+
+namespace ui {
+
+PatternPage::PatternPage(Desk& desk, const Source& book, QWidget* parent) : QWidget(parent), desk_(desk) {
+  setObjectName("pattern");
+  form_ = new FieldForm(desk, book, this);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(px(12));
+  column->addWidget(form_);
+  column->addStretch(1);
+}
+
+void PatternPage::show_element(const plan::ElementId& id) {
+  form_->show_fields(fields_of(desk_.job(), id, Page::pattern));
+}
+
+}  // namespace ui

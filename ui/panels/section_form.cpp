@@ -1,0 +1,215 @@
+#include "ui/panels/section_form.h"
+
+#include <QLabel>
+#include <QPainter>
+#include <algorithm>
+#include <cmath>
+
+#include "ui/look/theme.h"
+#include "ui/panels/length_field.h"
+#include "ui/words/words.h"
+
+namespace ui {
+
+namespace {
+
+const Field* field_of(const std::vector<Field>& fields, const std::string& id) {
+  const auto found = std::ranges::find(fields, id, &Field::id);
+  return id.empty() || found == fields.end() ? nullptr : &*found;
+}
+
+}  // namespace
+
+SectionForm::SectionForm(Desk& desk, const Source& book, QWidget* parent) : QWidget(parent), desk_(desk), book_(book) {
+  setObjectName("section");
+  setAccessibleName(Fields::tr("Section, to scale"));
+  QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  policy.setHeightForWidth(true);
+  setSizePolicy(policy);
+}
+
+SectionForm::~SectionForm() = default;
+
+FieldEditor* SectionForm::editor(const std::string& id) const {
+  for (const Row& row : rows_)
+    if (row.editor && row.editor->field().id == id) return row.editor;
+  return nullptr;
+}
+
+bool SectionForm::same_rows(const sheets::Section& section, const std::vector<Field>& fields) const {
+  const auto same = [&fields](const Row& row, const sheets::Leader& leader) {
+    const Field* field = field_of(fields, leader.field);
+    return row.leader.label == leader.label && row.leader.field == leader.field && row.leader.later == leader.later &&
+           (row.editor != nullptr) == (field != nullptr);
+  };
+  return std::ranges::equal(rows_, section.leaders, same);
+}
+
+void SectionForm::show_section(std::optional<sheets::Section> section, const std::vector<Field>& fields) {
+  const bool same = section && same_rows(*section, fields);
+  section_ = std::move(section);
+  setVisible(section_.has_value());
+  figure_ =
+      section_ ? std::make_unique<FigurePainter>(std::make_shared<const sheets::Figure>(section_->figure)) : nullptr;
+  if (!same) make_rows(fields);
+  for (std::size_t i = 0; section_ && i < rows_.size(); ++i) {
+    Row& row = rows_[i];
+    row.leader = section_->leaders[i];
+    if (row.editor)
+      row.editor->show_field(*field_of(fields, row.leader.field));
+    else if (auto* told = qobject_cast<QLabel*>(row.value))
+      told->setText(row.leader.later ? Fields::tr("later") : said(row.leader.value));
+  }
+  place();
+  updateGeometry();
+  update();
+}
+
+void SectionForm::make_rows(const std::vector<Field>& fields) {
+  for (const Row& row : rows_) {
+    row.words->hide();
+    row.value->hide();
+    row.words->deleteLater();
+    row.value->deleteLater();
+  }
+  rows_.clear();
+  taken_.clear();
+  if (!section_) return;
+  for (const sheets::Leader& leader : section_->leaders) {
+    Row row;
+    row.leader = leader;
+    row.words = new QLabel(said(leader.label), this);
+    row.words->setWordWrap(true);
+    row.words->setFont(ui::font(Type::note));
+    const Field* field = leader.later ? nullptr : field_of(fields, leader.field);
+    if (field && !taken_.contains(field->id)) {
+      row.editor = new FieldEditor(desk_, book_, *field, this);
+      row.value = row.editor;
+      row.words->setBuddy(row.editor->input());
+      taken_.insert(field->id);
+    } else {
+      auto* told = new QLabel(this);
+      told->setFont(ui::font(Type::note));
+      told->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+      row.value = told;
+    }
+    row.words->show();
+    row.value->show();
+    rows_.push_back(row);
+  }
+}
+
+QRect SectionForm::picture(int width) const {
+  const int side = std::min(px(164), width * 2 / 5);
+  return {0, 0, side, std::max(px(156), 0)};
+}
+
+std::vector<QRect> SectionForm::rows(int width) const {
+  const int left = picture(width).right() + px(26);
+  const int field = px(72);
+  std::vector<QRect> made;
+  int y = 0;
+  for (const Row& row : rows_) {
+    const int words = std::max(px(40), width - left - field - px(6));
+    const int high = std::max(px(31), row.words->heightForWidth(words) + px(6));
+    made.emplace_back(left, y, width - left, high);
+    y += high;
+  }
+  return made;
+}
+
+int SectionForm::heightForWidth(int width) const {
+  const std::vector<QRect> all = rows(width);
+  return std::max(picture(width).height(), all.empty() ? 0 : all.back().bottom() + 1) + 1;
+}
+
+QSize SectionForm::sizeHint() const { return {px(384), heightForWidth(std::max(width(), px(328)))}; }
+
+void SectionForm::place() {
+  const std::vector<QRect> all = rows(width());
+  for (std::size_t i = 0; i < rows_.size(); ++i) {
+    rows_[i].room = all[i];
+    const QRect& room = all[i];
+    rows_[i].value->setGeometry(room.right() - px(72) + 1, room.center().y() - px(14), px(72), px(28));
+    rows_[i].words->setGeometry(room.left(), room.top(), room.width() - px(78), room.height());
+  }
+  setMinimumHeight(section_ ? heightForWidth(width()) : 0);
+}
+
+void SectionForm::resizeEvent(QResizeEvent*) { place(); }
+
+Sight SectionForm::sight() const {
+  const QRectF room = picture(width()).adjusted(1, 1, -1, -1);
+  const geometry::Vec low = section_->figure.low;
+  const geometry::Vec high = section_->figure.high;
+  const double wide = std::max(high.x - low.x, 1e-3);
+  const double tall = std::max(high.y - low.y, 1e-3);
+  Sight sight;
+  sight.scale = std::min(room.width() / wide, room.height() / tall);
+  sight.origin = {room.center().x() - (low.x + high.x) / 2 * sight.scale,
+                  room.center().y() + (low.y + high.y) / 2 * sight.scale};
+  return sight;
+}
+
+void SectionForm::paintEvent(QPaintEvent*) {
+  if (!section_) return;
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  const QRect room = picture(width());
+  painter.fillRect(room, theme().paper);
+  painter.save();
+  painter.setClipRect(room);
+  figure_->paint(painter, sight(), room);
+  figure_->paint_marks(painter, sight(), room);
+  paint_scale_bar(painter);
+  painter.restore();
+  painter.setRenderHint(QPainter::Antialiasing, false);
+  painter.setPen(theme().rule);
+  painter.setBrush(Qt::NoBrush);
+  painter.drawRect(room.adjusted(0, 0, -1, -1));
+  painter.setRenderHint(QPainter::Antialiasing);
+  paint_leaders(painter);
+}
+
+// A dot where it points, a line to the edge of its row, the last bit level.
+void SectionForm::paint_leaders(QPainter& painter) const {
+  const Sight now = sight();
+  const QRectF room = picture(width());
+  for (const Row& row : rows_) {
+    QPointF from = now.to_px(row.leader.at);
+    from.setX(std::clamp(from.x(), room.left() + 4, room.right() - 4));
+    from.setY(std::clamp(from.y(), room.top() + 4, room.bottom() - 4));
+    const double y = row.room.center().y() + 0.5;
+    const QPointF to(row.room.left() - px(5), y);
+    const QPointF knee(room.right() + px(9), y);
+    painter.setPen(QPen(theme().ink2, 1, row.leader.later ? Qt::DashLine : Qt::SolidLine));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawPolyline(QPolygonF({from, knee, to}));
+    painter.setPen(QPen(theme().paper, 1));
+    painter.setBrush(theme().ink);
+    painter.drawEllipse(from, 2.5, 2.5);
+  }
+}
+
+void SectionForm::paint_scale_bar(QPainter& painter) const {
+  if (section_->scale_bar <= 0) return;
+  const QRect room = picture(width());
+  const int length = static_cast<int>(std::lround(section_->scale_bar * sight().scale));
+  const QString words = shown_length(units::Length::nearest(units::Metres(section_->scale_bar)), desk_.units());
+  painter.setFont(ui::font(Type::small));
+  const int wide = length + painter.fontMetrics().horizontalAdvance(words) + px(16);
+  const QRect ground(room.left() + px(3), room.bottom() - px(19), wide, px(17));
+  QColor paper = theme().paper;
+  paper.setAlpha(225);
+  painter.fillRect(ground, paper);
+  painter.setPen(QPen(theme().ink, 1.25));
+  const int x = ground.left() + px(5);
+  const int y = ground.center().y() + px(2);
+  painter.drawLine(x, y, x + length, y);
+  painter.drawLine(x, y - px(3), x, y + px(1));
+  painter.drawLine(x + length, y - px(3), x + length, y + px(1));
+  painter.drawText(QRect(x + length + px(5), ground.top(), ground.width(), ground.height()),
+                   Qt::AlignVCenter | Qt::AlignLeft, words);
+}
+
+}  // namespace ui
