@@ -1,6 +1,7 @@
 #include <unordered_set>
 
 #include "files/catalogue_fields.h"
+#include "files/element_text.h"
 #include "files/files.h"
 #include "files/from_json.h"
 #include "files/job_fields.h"
@@ -169,6 +170,16 @@ bool read_parts(const Value& object, plan::Job& into, Reading& reading) {
 }
 
 }  // namespace
+
+problem::Result<plan::Element> read_element(std::string_view text, const std::string& file) {
+  const auto tree = parse_json(text, file);
+  if (!tree) return std::unexpected(tree.error());
+  Reading reading{.file = file, .fault = {}};
+  plan::Element element;
+  if (read_element(*tree, element, reading)) return element;
+  if (reading.fault->place.element.empty()) reading.fault->place.element = element.id;
+  return std::unexpected(reading.told());
+}
 
 problem::Result<plan::Job> read_job(std::string_view text, const std::string& file) {
   const auto tree = parse_json(text, file);

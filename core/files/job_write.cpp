@@ -1,5 +1,6 @@
 #include "catalogue/catalogue.h"
 #include "files/catalogue_fields.h"
+#include "files/element_text.h"
 #include "files/files.h"
 #include "files/job_fields.h"
 #include "files/to_json.h"
@@ -23,6 +24,8 @@ void add_unless_empty(Value& object, std::string_view name, const T& part) {
 }
 
 }  // namespace
+
+std::string write_element(const plan::Element& element) { return write_json(element_to_json(element)); }
 
 std::string write_job(const plan::Job& job) {
   Value object = object_value();

@@ -50,14 +50,6 @@ Result<void> make_ready(Database& database) {
   return fill(database);
 }
 
-Result<void> make_folder(const std::string& folder) {
-  std::error_code error;
-  std::filesystem::create_directories(folder, error);
-  if (!error) return {};
-  return problem::fault("book-folder", "the folder of the job book can't be made: " + error.message(),
-                        "look at the rights of the folder above it, or set XDG_DATA_HOME", {{}, folder, 0, 0, {}});
-}
-
 Result<void> check_items(const std::vector<catalogue::Item>& items) {
   std::set<catalogue::Id> ids;
   for (const catalogue::Item& item : items) {

@@ -8,6 +8,7 @@
 #include <QtSql/QSqlQuery>
 #include <QtSql/QSqlRecord>
 #include <atomic>
+#include <filesystem>
 
 namespace store {
 
@@ -26,6 +27,8 @@ QVariant to_bind(const Bound& value) {
   if (const auto* whole = std::get_if<std::int64_t>(&value)) return QVariant(static_cast<qlonglong>(*whole));
   if (const auto* number = std::get_if<double>(&value)) return QVariant(*number);
   if (const auto* text = std::get_if<std::string>(&value)) return QVariant(words(*text));
+  if (const auto* raw = std::get_if<Bytes>(&value))
+    return QVariant(QByteArray(raw->bytes.data(), static_cast<qsizetype>(raw->bytes.size())));
   return QVariant();
 }
 
@@ -35,6 +38,7 @@ Bound from_column(const QVariant& value) {
     case QMetaType::LongLong:
     case QMetaType::Int: return static_cast<std::int64_t>(value.toLongLong());
     case QMetaType::Double: return value.toDouble();
+    case QMetaType::QByteArray: return Bytes{value.toByteArray().toStdString()};
     default: return value.toString().toStdString();
   }
 }
@@ -48,13 +52,16 @@ std::unexpected<problem::Problem> refuse(const std::string& path, const QSqlErro
 // Statements that every connection needs: nothing is called kept before it is on the disk, and references hold.
 constexpr const char* connection_statements[] = {"PRAGMA synchronous = FULL", "PRAGMA foreign_keys = ON"};
 
+std::int64_t number_in(const std::vector<Row>& answer) { return std::get<std::int64_t>(answer.at(0).at(0)); }
+
 problem::Result<void> check_whose(Database& database) {
   const auto id = database.rows("PRAGMA application_id");
   if (!id) return std::unexpected(id.error());
-  if (id->at(0).at(0) == Bound(application_id)) return {};
+  const std::int64_t whose = number_in(*id);
+  if (whose == application_id) return {};
   const auto tables = database.rows("SELECT count(*) FROM sqlite_master");
   if (!tables) return std::unexpected(tables.error());
-  if (id->at(0).at(0) == Bound(std::int64_t{0}) && tables->at(0).at(0) == Bound(std::int64_t{0})) return {};
+  if (whose == 0 && number_in(*tables) == 0) return {};
   return problem::fault("book-foreign", "the file is a database of another program",
                         "move it away, and the book is made anew", {{}, database.path(), 0, 0, {}});
 }
@@ -64,6 +71,14 @@ problem::Result<void> check_whose(Database& database) {
 std::string data_folder() {
   const QString base = QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation);
   return (base + QStringLiteral("/groundcourse")).toStdString();
+}
+
+problem::Result<void> make_folder(const std::string& folder) {
+  std::error_code error;
+  std::filesystem::create_directories(folder, error);
+  if (!error) return {};
+  return problem::fault("book-folder", "the folder of the job book can't be made: " + error.message(),
+                        "look at the rights of the folder above it, or set XDG_DATA_HOME", {{}, folder, 0, 0, {}});
 }
 
 problem::Result<Database> Database::open(const std::string& path) {

@@ -2,7 +2,8 @@
 // constant. What only SQLite has (journal, application id, form number) stands in database.cpp and in the statements of
 // migrations.cpp.
 //
-// A QCoreApplication must live before the first connection: it finds the driver.
+// A QCoreApplication must live before the first connection: it finds the driver. A connection belongs to the thread
+// that opened it.
 #pragma once
 
 #include <cstdint>
@@ -14,12 +15,20 @@
 
 namespace store {
 
-// NULL, a whole number, a number, a text in UTF-8.
-using Bound = std::variant<std::monostate, std::int64_t, double, std::string>;
+// Bytes of any kind, kept as they are.
+struct Bytes {
+  std::string bytes;
+  bool operator==(const Bytes&) const = default;
+};
+
+// NULL, a whole number, a number, a text in UTF-8, bytes.
+using Bound = std::variant<std::monostate, std::int64_t, double, std::string, Bytes>;
 using Row = std::vector<Bound>;
 
 // Where the job book lies: groundcourse/ in the person's data folder (XDG_DATA_HOME moves it).
 std::string data_folder();
+// Makes a folder with those above it; one that is there is left alone.
+problem::Result<void> make_folder(const std::string& folder);
 
 class Database {
  public:

@@ -71,8 +71,27 @@ std::vector<const char*> site_rule_table() {
   };
 }
 
+// Jobs, element by element, so that an edit writes the row it changed. `head` is a job file without elements and
+// catalogue, `catalogue` the body of a job file with nothing but its catalogue, `text` an element as the job file
+// writes it. `place` is the order of drawing and may have gaps; `written` grows with every write of any job. A body
+// that is `kept` stays whether or not a job names it.
+std::vector<const char*> job_tables() {
+  return {
+      "CREATE TABLE bodies (sha256 TEXT PRIMARY KEY, kept INTEGER NOT NULL, bytes BLOB NOT NULL) STRICT",
+      "CREATE TABLE jobs (id INTEGER PRIMARY KEY AUTOINCREMENT, name TEXT NOT NULL, customer TEXT NOT NULL,"
+      " place TEXT NOT NULL, edits INTEGER NOT NULL, written INTEGER NOT NULL,"
+      " catalogue TEXT NOT NULL REFERENCES bodies, head TEXT NOT NULL) STRICT",
+      "CREATE INDEX jobs_written ON jobs (written)",
+      "CREATE INDEX jobs_catalogue ON jobs (catalogue)",
+      "CREATE TABLE job_elements (job INTEGER NOT NULL REFERENCES jobs ON DELETE CASCADE, id TEXT NOT NULL,"
+      " place INTEGER NOT NULL, text TEXT NOT NULL, PRIMARY KEY (job, id)) STRICT",
+      "CREATE TABLE settings (key TEXT PRIMARY KEY, value TEXT NOT NULL) STRICT",
+      "PRAGMA user_version = 3",
+  };
+}
+
 const std::vector<Step>& steps() {
-  static const std::vector<Step> all{{1, catalogue_tables()}, {2, site_rule_table()}};
+  static const std::vector<Step> all{{1, catalogue_tables()}, {2, site_rule_table()}, {3, job_tables()}};
   return all;
 }
 

@@ -4,8 +4,15 @@
 
 #include <QtCore/QCoreApplication>
 #include <QtCore/QTemporaryDir>
+#include <cstring>
+
+#include "store/edit_until_killed.h"
 
 int main(int count, char** words) {
+  if (count == 3 && std::strcmp(words[1], store::edit_until_killed_word) == 0) {
+    const QCoreApplication application(count, words);
+    return store::edit_until_killed(words[2]);
+  }
   const QTemporaryDir folder;
   if (!folder.isValid()) return 1;
   qputenv("XDG_DATA_HOME", folder.path().toLocal8Bit());
