@@ -8,6 +8,7 @@
 #include <QStandardPaths>
 #include <QTemporaryDir>
 #include <algorithm>
+#include <cmath>
 #include <optional>
 
 #include "ui/plan/site_plan_file.h"
@@ -16,8 +17,7 @@ namespace ui {
 
 namespace {
 
-constexpr double finest = 200;           // dots per inch: a tape's sixteenth at 1:100 is finer than any drawing
-constexpr double longest_side = 10'000;  // px
+constexpr double finest = 200;  // dots per inch: a tape's sixteenth at 1:100 is finer than any drawing
 constexpr double points_per_inch = 72;
 
 struct Said {
@@ -112,14 +112,18 @@ problem::Result<DrawnPage> draw_pdf_page(const QByteArray& bytes, const QString&
   written.close();
 
   const QString number = QString::number(page);
-  const Ran told = run(info, {QStringLiteral("-f"), number, QStringLiteral("-l"), number, file}, limits, 1'000'000);
-  const auto pages = told.well ? read_pages(told.out) : std::nullopt;
-  if (!pages) return not_drawn(name, told);
-  if (page < 1 || page > pages->count)
-    return fault("site-plan-page", name, Said::tr("there is no page %1: the PDF has %2").arg(page).arg(pages->count),
+  const Ran counted = run(info, {file}, limits, 1'000'000);
+  const auto all = counted.well ? read_pages(counted.out) : std::nullopt;
+  if (!all) return not_drawn(name, counted);
+  if (page < 1 || page > all->count)
+    return fault("site-plan-page", name, Said::tr("there is no page %1: the PDF has %2").arg(page).arg(all->count),
                  Said::tr("choose one of its pages"));
-  if (pages->longest <= 0) return not_drawn(name, told);
+  const Ran sized = run(info, {QStringLiteral("-f"), number, QStringLiteral("-l"), number, file}, limits, 1'000'000);
+  const auto pages = sized.well ? read_pages(sized.out) : std::nullopt;
+  if (!pages || pages->longest <= 0) return not_drawn(name, sized);
 
+  // Even a square page stays within what may be drawn.
+  const double longest_side = std::sqrt(static_cast<double>(limits.pixels)) - 2;
   DrawnPage made;
   made.pages = pages->count;
   made.dots_per_inch = std::min(finest, longest_side * points_per_inch / pages->longest);
@@ -130,7 +134,9 @@ problem::Result<DrawnPage> draw_pdf_page(const QByteArray& bytes, const QString&
                         limits, limits.pixels * 3 + 1000);
   if (!drawn.well) return not_drawn(name, drawn);
   QImageReader reader(out + QStringLiteral(".ppm"));
-  if (!reader.read(&made.picture)) return not_drawn(name, drawn);
+  // Out of memory it says so, writes an empty picture and ends as if all were well.
+  if (drawn.errors.contains("memory") || !reader.read(&made.picture) || made.picture.isNull())
+    return not_drawn(name, drawn);
   made.picture.convertTo(QImage::Format_RGB32);
   return made;
 }
