@@ -1,0 +1,27 @@
+// Marks that stand over the plan: they keep their size in px, have a casing of paper, and get out of each other's way.
+#pragma once
+
+#include <QPainter>
+#include <QRectF>
+#include <vector>
+
+#include "ui/paint/figure_painter.h"
+
+namespace ui {
+
+// A mark where it will stand, in px. Nothing else may stand on `room`.
+struct Placed {
+  const sheets::Mark* mark = nullptr;
+  QPointF at;
+  QRectF room;
+};
+
+// Problems keep their place, tags step aside for them and for each other, names and levels are left out where they
+// would cover anything.
+std::vector<Placed> place_marks(const std::vector<const sheets::Mark*>& marks, const Sight& sight, const QRectF& clip);
+void paint_marks(QPainter& painter, const std::vector<const sheets::Mark*>& marks, const Sight& sight,
+                 const QRectF& clip);
+// How much room a mark takes about `at`.
+QRectF room_of(const sheets::Mark& mark, QPointF at);
+
+}  // namespace ui
