@@ -2,6 +2,7 @@
 
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 #include "sketch/chips.h"
 #include "sketch/defaults.h"
@@ -24,6 +25,11 @@ Point middle(const std::vector<geometry::Curve>& ring) {
 
 double degrees(Vec along) { return std::atan2(along.y, along.x) * 180 / std::numbers::pi; }
 
+bool event_is_enter(const Event& event) {
+  const auto* key = std::get_if<Key>(&event);
+  return key && *key == Key::enter;
+}
+
 class StepsTool : public Tool {
  public:
   StepsTool() {
@@ -33,6 +39,9 @@ class StepsTool : public Tool {
 
   Answer take(const Event& event, const Scene& scene) override {
     if (!outline_) return outline(event, scene);
+    // The Enter that ended the last side's field ends no flight.
+    const bool of_the_side = std::exchange(by_typing_, false) && event_is_enter(event);
+    if (of_the_side) return {};
     if (const auto* moved = std::get_if<Moved>(&event)) pointer_ = moved->at;
     if (const auto* typed = std::get_if<Typed>(&event)) fields_.take(*typed, scene.job.heading.units);
     if (const auto* pressed = std::get_if<Pressed>(&event)) {
@@ -73,6 +82,7 @@ class StepsTool : public Tool {
   Answer outline(const Event& event, const Scene& scene) {
     Shaper::Step step = shaper_.take(event, scene);
     if (step.done) {
+      by_typing_ = std::holds_alternative<Typed>(event);
       outline_ = std::move(step.done);
       pointer_.reset();
     }
@@ -120,6 +130,7 @@ class StepsTool : public Tool {
   Shaper shaper_{true};
   std::optional<Finished> outline_;
   std::optional<Point> pointer_;
+  bool by_typing_ = false;  // the last event was the typed side that finished the outline
   Fields fields_;
 };
 

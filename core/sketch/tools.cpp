@@ -1,41 +1,22 @@
+#include "sketch/tool.h"
+
 #include "sketch/dimension_tool.h"
 #include "sketch/draw_tool.h"
-#include "sketch/measure_tool.h"
-#include "sketch/point_tool.h"
-#include "sketch/site_plan_tool.h"
-#include "sketch/steps_tool.h"
-#include "sketch/tool.h"
-#if __has_include("sketch/pick_tool.h")
-#include "sketch/pick_tool.h"
-#define HAVE_PICK
-#endif
-#if __has_include("sketch/move_tool.h") &&                                                                \
-                  __has_include(                                                                          \
-                      "sketch/turn_tool.h") &&                                                            \
-                      __has_include(                                                                      \
-                          "sketch/mirror_tool.h") &&                                                      \
-                          __has_include(                                                                  \
-                              "sketch/offset_tool.h") &&                                                  \
-                              __has_include(                                                              \
-                                  "sketch/split_tool.h") &&                                               \
-                                  __has_include(                                                          \
-                                      "sketch/join_tool.h") &&                                            \
-                                      __has_include("sketch/hole_tool.h") &&                              \
-                                                    __has_include("sketch/edge_tool.h") &&                \
-                                                                  __has_include("sketch/trace_tool.h") && \
-                                                                                __has_include("sketch/start_tool.h")
 #include "sketch/edge_tool.h"
 #include "sketch/hole_tool.h"
 #include "sketch/join_tool.h"
+#include "sketch/measure_tool.h"
 #include "sketch/mirror_tool.h"
 #include "sketch/move_tool.h"
 #include "sketch/offset_tool.h"
+#include "sketch/pick_tool.h"
+#include "sketch/point_tool.h"
+#include "sketch/site_plan_tool.h"
 #include "sketch/split_tool.h"
 #include "sketch/start_tool.h"
+#include "sketch/steps_tool.h"
 #include "sketch/trace_tool.h"
 #include "sketch/turn_tool.h"
-#define HAVE_CHANGES
-#endif
 
 namespace sketch {
 
@@ -48,10 +29,7 @@ std::unique_ptr<Tool> make_tool(Hand hand) {
     case Hand::steps: return steps_tool();
     case Hand::measure: return measure_tool();
     case Hand::dimension: return dimension_tool();
-#ifdef HAVE_PICK
     case Hand::pick: return pick_tool();
-#endif
-#ifdef HAVE_CHANGES
     case Hand::move: return move_tool();
     case Hand::turn: return turn_tool();
     case Hand::copy: return copy_tool();
@@ -63,9 +41,18 @@ std::unique_ptr<Tool> make_tool(Hand hand) {
     case Hand::edge_to_arc: return edge_to_arc_tool();
     case Hand::trace: return trace_tool();
     case Hand::start_point: return start_point_tool();
-#endif
-    default: return draw_tool(hand);
+    case Hand::site_mark:
+    case Hand::building:
+    case Hand::keep_out:
+    case Hand::removal:
+    case Hand::protection:
+    case Hand::wall:
+    case Hand::drain:
+    case Hand::pool:
+    case Hand::area:
+    case Hand::edge: break;
   }
+  return draw_tool(hand);
 }
 
 }  // namespace sketch

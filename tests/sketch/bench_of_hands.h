@@ -1,6 +1,7 @@
 // A tool, a job and a pointer without a window: events go in, edits are taken up as the window takes them up.
 #pragma once
 
+#include <cmath>
 #include <memory>
 #include <string>
 #include <utility>
@@ -65,7 +66,7 @@ struct Bench {
   void type(const std::string& field, const std::string& text, bool locked = true) {
     feed(sketch::Typed{field, text, locked});
   }
-  // As Enter in a field: it locks the value, then it is Enter.
+  // Enter in a field: it locks the value, then it is Enter.
   void enter(const std::string& field, const std::string& text) {
     type(field, text);
     feed(sketch::Key::enter);
