@@ -1,6 +1,7 @@
 // For those who use the keyboard and a reader of the screen: every part has a name and a role, and can be reached.
 #include <gtest/gtest.h>
 
+#include <QAbstractScrollArea>
 #include <QAccessible>
 #include <QAction>
 #include <QSet>
@@ -47,7 +48,8 @@ TEST(Access, everyWidgetThatTakesFocusHasANameToBeReadOut) {
       QAccessibleInterface* access = QAccessible::queryAccessibleInterface(widget);
       ASSERT_NE(access, nullptr);
       // Parts of Qt's own that stand inside a named widget (a combo box's line, a table's viewport).
-      if (widget->objectName().startsWith("qt_") || qobject_cast<QAbstractScrollArea*>(widget->parentWidget())) continue;
+      if (widget->objectName().startsWith("qt_") || qobject_cast<QAbstractScrollArea*>(widget->parentWidget()))
+        continue;
       EXPECT_FALSE(access->text(QAccessible::Name).isEmpty())
           << id << ": " << widget->metaObject()->className() << " '" << widget->objectName().toStdString() << "' in "
           << widget->parentWidget()->objectName().toStdString();

@@ -134,7 +134,8 @@ TEST(Tasks, anElementIsPickedMovedAndPutBack) {
   who.key(Qt::Key_Right, Qt::ShiftModifier);
   const auto& area = std::get<plan::PavedArea>(who.desk.job().elements.front()->kind);
   const auto& was = std::get<plan::PavedArea>(before.elements.front()->kind);
-  EXPECT_EQ((area.outline[0].edges[0].from.x - was.outline[0].edges[0].from.x).steps(), units::Length::inches(11).steps());
+  EXPECT_EQ((area.outline[0].edges[0].from.x - was.outline[0].edges[0].from.x).steps(),
+            units::Length::inches(11).steps());
 }
 
 }  // namespace

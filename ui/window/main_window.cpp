@@ -137,6 +137,11 @@ void MainWindow::follow_desk() {
     plan_->setFocus(Qt::OtherFocusReason);
   });
   connect(desk_, &Desk::said, prompt_, &Prompt::say);
+  connect(total_, &TotalPanel::wanted_line, takeoff_, &TakeoffPanel::show_line);
+  connect(total_, &TotalPanel::wanted_problem, takeoff_, &TakeoffPanel::show_solve);
+  connect(takeoff_, &TakeoffPanel::wanted_in_catalogue, this, [this](const QString&) {
+    if (desk_->the_selected() != nullptr) selected_->show_tab(SelectedPanel::build_up);
+  });
   connect(desk_, &Desk::stage_changed, this, [this] {
     upper_right_->setCurrentWidget(desk_->stage() && desk_->selected().empty() ? static_cast<QWidget*>(stage_)
                                                                                : selected_);
@@ -149,8 +154,8 @@ void MainWindow::follow_desk() {
     const QString name = QString::fromStdString(desk_->job().heading.name);
     setWindowTitle((name.isEmpty() ? tr("Job without a name") : name) + QStringLiteral(" - Groundcourse"));
     start_->setVisible(desk_->job().elements.empty() && !plan_->view().busy);
-    const auto step = [](const QString& verb, const std::string& name) {
-      return name.empty() ? verb : verb + QStringLiteral(" ") + QString::fromStdString(name);
+    const auto step = [](const QString& verb, const std::string& edit) {
+      return edit.empty() ? verb : verb + QStringLiteral(" ") + QString::fromStdString(edit);
     };
     actions_["undo"].setText(step(tr("Undo"), desk_->history().undo_name()));
     actions_["redo"].setText(step(tr("Redo"), desk_->history().redo_name()));

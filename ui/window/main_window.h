@@ -71,6 +71,7 @@ class MainWindow : public QMainWindow {
   void follow_desk();
   void undo();
   void show_prompt();
+  void press_in_pattern(const char* button);
   void try_first(const QString& what);
   void next_part();
   void new_job();

@@ -6,6 +6,7 @@
 #include <cstdio>
 
 #include "files/files.h"
+#include "problem/ensure.h"
 #include "store/catalogue_book.h"
 #include "store/job_book.h"
 #include "ui/look/theme.h"

@@ -1,8 +1,9 @@
 // What each action of the window does.
+#include <QAbstractButton>
 #include <QApplication>
-#include <QCompleter>
 #include <QDialog>
 #include <QDialogButtonBox>
+#include <QHeaderView>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QMessageBox>
@@ -39,9 +40,9 @@ void MainWindow::connect_actions() {
   on("below", [this] { plan_->take(sketch::Key::next_below); });
   on("remove", [this] { plan_->take(sketch::Key::erase); });
   on("find", [this] { find(); });
-  on("fewest-cuts", [this] { selected_->fewest_cuts(); });
-  on("no-slivers", [this] { selected_->no_slivers(); });
-  on("border", [this] { selected_->add_border(); });
+  on("fewest-cuts", [this] { press_in_pattern("fewest_cuts"); });
+  on("no-slivers", [this] { press_in_pattern("no_slivers"); });
+  on("border", [this] { press_in_pattern("add_border"); });
   on("whole-job", [this] { plan_->whole_job(); });
   on("zoom-in", [this] { plan_->zoom_in(); });
   on("zoom-out", [this] { plan_->zoom_out(); });
@@ -74,6 +75,18 @@ void MainWindow::connect_actions() {
                           "Free software under the GNU General Public License, version 3 or later."));
   });
   on("quit", [] { QApplication::closeAllWindows(); });
+}
+
+// What is laid is chosen on the pattern page of the selected area: its button does it, and the page shows what came of
+// it.
+void MainWindow::press_in_pattern(const char* button) {
+  selected_->show_tab(SelectedPanel::pattern);
+  auto* found = selected_->findChild<QAbstractButton*>(QString::fromLatin1(button));
+  if (found != nullptr && found->isEnabled()) {
+    found->click();
+  } else {
+    prompt_->say(tr("Select a paved area with a pattern first"));
+  }
 }
 
 void MainWindow::connect_stages() {

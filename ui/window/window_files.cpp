@@ -18,7 +18,7 @@ namespace ui {
 
 namespace {
 
-QString sentence(const problem::Problem& problem) {
+QString in_words(const problem::Problem& problem) {
   QString said = QString::fromStdString(problem.text);
   if (problem.place.line > 0) said += MainWindow::tr(", line %1").arg(problem.place.line);
   if (!problem.mend.empty()) said += QStringLiteral(": ") + QString::fromStdString(problem.mend);
@@ -35,7 +35,7 @@ QString write_whole(const QString& file, const std::string& text) {
 
 }  // namespace
 
-void MainWindow::refuse(const problem::Problem& problem) { prompt_->say(sentence(problem)); }
+void MainWindow::refuse(const problem::Problem& problem) { prompt_->say(in_words(problem)); }
 
 void MainWindow::new_job() {
   plan::Job job;
