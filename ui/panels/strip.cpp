@@ -18,6 +18,7 @@ namespace {
 
 constexpr int finished = static_cast<int>(stage_count);
 constexpr double pad = 6;
+constexpr int at_left = Qt::AlignVCenter | Qt::AlignLeft, at_right = Qt::AlignVCenter | Qt::AlignRight;
 
 std::optional<takeoff::Stage> stage_at(int index) {
   if (index >= finished) return std::nullopt;
@@ -167,8 +168,7 @@ void Strip::paint_figures(QPainter& painter, int index) const {
   const QRectF low(box.left(), box.bottom() - px(16), box.width(), px(16));
   const QRectF costs = two ? low.translated(0, -px(15)) : low;
   painter.drawText(costs, Qt::AlignVCenter | Qt::AlignLeft, cell.cost);
-  if (keeps_ != Keeps::cost)
-    painter.drawText(low, Qt::AlignVCenter | (two ? Qt::AlignLeft : Qt::AlignRight), cell.hours);
+  if (keeps_ != Keeps::cost) painter.drawText(low, two ? at_left : at_right, cell.hours);
   if (!cell.open || cell.cost.isEmpty()) return;
   const double wide = width_of(letters, cell.cost);
   painter.setPen(QPen(theme().flag, 1.2, Qt::CustomDashLine));
