@@ -130,12 +130,12 @@ void dots(Tile& tile, int across, double radius, Chance chance) {
 void leaning_strokes(Tile& tile) {
   const double cell = tile.side() / 4;
   for (int row = 0; row < 4; ++row) {
-    for (int i = 0; i < 4; ++i) {
-      const QPointF middle((i + 0.5 * (row % 2) + 0.5) * cell, (row + 0.5) * cell);
-      const double lean = (i + row) % 2 == 0 ? 1 : -1;
+    for (int i = 0; i < 4; i += 2) {
+      const QPointF middle((i + 0.5 + row % 2 + (row > 1 ? 0.5 : 0)) * cell, (row + 0.5) * cell);
+      const double lean = (i / 2 + row / 2) % 2 == 0 ? 1 : -1;
       for (int k = -1; k <= 1; ++k) {
-        const QPointF at = middle + QPointF(k * 4.2, 0);
-        tile.line(at + QPointF(-3.4 * lean, 3.4), at + QPointF(3.4 * lean, -3.4), 0.9);
+        const QPointF at = middle + QPointF(k * 4, 0);
+        tile.line(at + QPointF(-3.6 * lean, 3.6), at + QPointF(3.6 * lean, -3.6), 0.9);
       }
     }
   }

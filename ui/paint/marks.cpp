@@ -38,8 +38,20 @@ bool stays(Sign sign) { return !moves(sign) && !thins(sign); }
 bool is_free(const std::vector<Placed>& taken, const QRectF& room) {
   return std::ranges::none_of(taken, [&](const Placed& placed) {
     const bool drawn = placed.mark->sign == Sign::weep || placed.mark->sign == Sign::wall_step;
-    return !drawn && placed.room.intersects(room);
+    return !drawn && (placed.room.intersects(room) || placed.chip.intersects(room));
   });
+}
+
+bool is_flag(Sign sign) { return sign == Sign::problem || sign == Sign::care; }
+
+// Right of the stake, left of it, or one row down.
+QRectF chip_room(const std::vector<Placed>& taken, const Mark& mark, QPointF at) {
+  const QRectF right = flag_chip(at, QString::fromStdString(mark.text));
+  const double back = right.width() + 2 * (right.left() - at.x());
+  for (const QPointF& by :
+       {QPointF(0, 0), QPointF(-back, 0), QPointF(0, right.height() + 2), QPointF(-back, right.height() + 2)})
+    if (is_free(taken, right.translated(by))) return right.translated(by);
+  return {};
 }
 
 // The nearest free place on rings about its own; its own where all are taken.
@@ -68,9 +80,7 @@ QRectF room_of(const Mark& mark, QPointF at) {
     case Sign::name: return about(text_width(Type::note, false) + px(6), high);
     case Sign::level: return {at.x() - px(6), at.y() - px(8), text_width(Type::small, false) + px(16), high};
     case Sign::problem:
-    case Sign::care:
-      return {at.x() - px(3), at.y() - px(24), std::max(text_width(Type::small, true) + px(26), px(22) * 1.0),
-              px(26) * 1.0};
+    case Sign::care: return QRectF(at.x() - px(3), at.y() - px(24), px(18), px(26));
     case Sign::weep:
     case Sign::wall_step: return about(px(8), px(8));
     default: return about(px(20), px(20));
@@ -87,7 +97,9 @@ std::vector<Placed> place_marks(const std::vector<const Mark*>& marks, const Sig
     if (!seen.contains(at)) continue;
     if (moves(mark->sign)) at = nudged(placed, *mark, at);
     const QRectF room = room_of(*mark, at);
-    if (stays(mark->sign) || moves(mark->sign) || is_free(placed, room)) placed.push_back({mark, at, room});
+    if (!stays(mark->sign) && !moves(mark->sign) && !is_free(placed, room)) continue;
+    const QRectF chip = is_flag(mark->sign) && !mark->text.empty() ? chip_room(placed, *mark, at) : QRectF();
+    placed.push_back({mark, at, room, chip});
   }
   return placed;
 }
@@ -97,7 +109,15 @@ void paint_marks(QPainter& painter, const std::vector<const Mark*>& marks, const
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing);
   // The most important last, over all others.
-  for (auto it = placed.rbegin(); it != placed.rend(); ++it) paint_sign(painter, *it->mark, it->at);
+  for (auto it = placed.rbegin(); it != placed.rend(); ++it) {
+    if (!is_flag(it->mark->sign)) {
+      paint_sign(painter, *it->mark, it->at);
+      continue;
+    }
+    const bool care = it->mark->sign == Sign::care;
+    paint_flag(painter, it->at, {}, care);
+    if (!it->chip.isEmpty()) paint_chip(painter, it->chip, QString::fromStdString(it->mark->text), care);
+  }
   painter.restore();
 }
 

@@ -14,10 +14,12 @@ struct Placed {
   const sheets::Mark* mark = nullptr;
   QPointF at;
   QRectF room;
+  QRectF chip;  // of a flag's words; empty where there is no room for them
 };
 
-// Problems keep their place, tags step aside for them and for each other, names and levels are left out where they
-// would cover anything.
+// Flags keep their place; their words are left out where they would cover others', what stops the total first. Tags
+// step aside for flags and for each other; names and levels are left out where they would cover anything. Nearer by,
+// all have room.
 std::vector<Placed> place_marks(const std::vector<const sheets::Mark*>& marks, const Sight& sight, const QRectF& clip);
 void paint_marks(QPainter& painter, const std::vector<const sheets::Mark*>& marks, const Sight& sight,
                  const QRectF& clip);

@@ -2,6 +2,7 @@
 
 #include <QFontMetricsF>
 #include <QPainterPath>
+#include <QPixmapCache>
 #include <cmath>
 #include <numbers>
 
@@ -148,18 +149,42 @@ void plain_point(QPainter& painter, const Mark& mark, QPointF at) {
 
 }  // namespace
 
-void paint_cased(QPainter& painter, QPointF at, const QString& text, const QFont& font, const QColor& colour,
-                 Stand stand) {
+namespace {
+
+// Letters with their casing are costly to outline: each text is made once.
+QPixmap cased_text(const QString& text, const QFont& font, const QColor& colour, double device_px) {
+  const QString key =
+      QStringLiteral("cased %1 %2 %3 %4 %5").arg(text, font.key(), colour.name(), theme().paper.name()).arg(device_px);
+  QPixmap made;
+  if (QPixmapCache::find(key, &made)) return made;
   const QFontMetricsF metrics(font);
-  const double wide = metrics.horizontalAdvance(text);
-  const QPointF base(stand == Stand::middle ? at.x() - wide / 2 : at.x(),
-                     at.y() + (metrics.ascent() - metrics.descent()) / 2);
+  const QSizeF size(metrics.horizontalAdvance(text) + 6, metrics.height() + 6);
+  made = QPixmap((size * device_px).toSize());
+  made.setDevicePixelRatio(device_px);
+  made.fill(Qt::transparent);
+  QPainter painter(&made);
+  painter.setRenderHint(QPainter::Antialiasing);
+  const QPointF base(3, 3 + metrics.ascent());
   QPainterPath letters;
   letters.addText(base, font, text);
   painter.strokePath(letters, QPen(theme().paper, 3, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
   painter.setFont(font);
   painter.setPen(colour);
   painter.drawText(base, text);
+  painter.end();
+  QPixmapCache::insert(key, made);
+  return made;
+}
+
+}  // namespace
+
+void paint_cased(QPainter& painter, QPointF at, const QString& text, const QFont& font, const QColor& colour,
+                 Stand stand) {
+  const double ratio = painter.device()->devicePixelRatioF();
+  const QPixmap made = cased_text(text, font, colour, ratio);
+  const QSizeF size = made.deviceIndependentSize();
+  const QPointF corner(stand == Stand::middle ? at.x() - size.width() / 2 : at.x() - 3, at.y() - size.height() / 2);
+  painter.drawPixmap(QPointF(std::round(corner.x() * ratio) / ratio, std::round(corner.y() * ratio) / ratio), made);
 }
 
 void paint_sign(QPainter& painter, const Mark& mark, QPointF at) {
@@ -206,6 +231,20 @@ QRectF paint_tag(QPainter& painter, QPointF at, const QString& text, bool in_han
   return box;
 }
 
+QRectF flag_chip(QPointF foot, const QString& words) {
+  const double wide = std::ceil(QFontMetricsF(font(Type::small, true)).horizontalAdvance(words)) + px(12);
+  return {std::round(foot.x() + px(6)) + 0.5, std::round(foot.y() - px(11)) + 0.5, wide, px(17) * 1.0};
+}
+
+void paint_chip(QPainter& painter, const QRectF& chip, const QString& words, bool care) {
+  const Theme& t = theme();
+  painter.setPen(QPen(care ? t.care : t.flag, 1));
+  painter.setBrush(care ? t.care_wash : t.flag_wash);
+  painter.drawRoundedRect(chip, 2, 2);
+  painter.setFont(font(Type::small, true));
+  painter.drawText(chip, Qt::AlignCenter, words);
+}
+
 void paint_flag(QPainter& painter, QPointF foot, const QString& words, bool care) {
   const Theme& t = theme();
   const QColor colour = care ? t.care : t.flag;
@@ -214,16 +253,7 @@ void paint_flag(QPainter& painter, QPointF foot, const QString& words, bool care
   painter.setRenderHint(QPainter::Antialiasing);
   cased(painter, polyline({f(0, 0), f(0, -23)}), t.ink, 1.5);
   cased(painter, polyline({f(0.5, -23), f(14, -18), f(0.5, -13)}, true), colour, 0.6, true);
-  if (!words.isEmpty()) {
-    const QFont letters = font(Type::small, true);
-    const QRectF chip(std::round(foot.x() + px(6)) + 0.5, std::round(foot.y() - px(11)) + 0.5,
-                      std::ceil(QFontMetricsF(letters).horizontalAdvance(words)) + px(12), px(17));
-    painter.setPen(QPen(colour, 1));
-    painter.setBrush(care ? t.care_wash : t.flag_wash);
-    painter.drawRoundedRect(chip, 2, 2);
-    painter.setFont(letters);
-    painter.drawText(chip, Qt::AlignCenter, words);
-  }
+  if (!words.isEmpty()) paint_chip(painter, flag_chip(foot, words), words, care);
   painter.restore();
 }
 

@@ -7,6 +7,10 @@
 
 namespace ui {
 
+// The chip of words beside a marking flag: where it stands, and its painting.
+QRectF flag_chip(QPointF foot, const QString& words);
+void paint_chip(QPainter& painter, const QRectF& chip, const QString& words, bool care);
+
 void paint_sign(QPainter& painter, const sheets::Mark& mark, QPointF at);
 // A text with a casing of paper, its middle at `at`, or beginning there.
 enum class Stand { middle, begin };
