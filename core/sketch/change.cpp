@@ -4,6 +4,7 @@
 
 #include "sketch/change_words.h"
 #include "sketch/next_edge.h"
+#include "sketch/words.h"
 
 namespace sketch {
 
@@ -134,12 +135,7 @@ Answer PointsTool::take(const Event& event, const Scene& scene) {
   if (const auto* moved = std::get_if<Moved>(&event)) pointer_ = Pointer{moved->at, moved->hold};
   if (const auto* pressed = std::get_if<Pressed>(&event)) return press(*pressed, scene);
   if (const auto* chosen = std::get_if<Chosen>(&event)) choose(chosen->id);
-  bool enter = false;
-  if (const auto* typed = std::get_if<Typed>(&event)) {
-    fields_.take(*typed, scene.job.heading.units);
-    enter = typed->locked && typed_is_enough(points_.size()) && fields_.wrong() == nullptr && fields_.typed();
-    if (!enter) return {};
-  }
+  if (const auto* typed = std::get_if<Typed>(&event)) fields_.take(*typed, scene.job.heading.units);
   const auto* key = std::get_if<Key>(&event);
   if (key != nullptr && (*key == Key::back || *key == Key::undo)) {
     if (!points_.empty()) points_.pop_back();
@@ -151,7 +147,9 @@ Answer PointsTool::take(const Event& event, const Scene& scene) {
     fields_.clear();
     return {{}, {}, {}, leave};
   }
-  if (!enter && (key == nullptr || *key != Key::enter)) return {};
+  if (key == nullptr || *key != Key::enter) return {};
+  if (const std::string* wrong = fields_.wrong())
+    return refuse(problem::Problem{problem::Severity::problem, "text-wrong", *wrong, words::text_wrong_mend, {}});
   if (free_of(scene).empty()) return refuse("nothing-selected", words::nothing_selected, words::nothing_selected_mend);
   if (typed_is_enough(points_.size()) && fields_.typed()) return end(points_, scene);
   const auto points = with_pointer(scene);

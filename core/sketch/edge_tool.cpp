@@ -30,8 +30,7 @@ class EdgeTool : public Tool {
     if (const auto* moved = std::get_if<Moved>(&event)) at_ = moved->at;
     if (const auto* typed = std::get_if<Typed>(&event)) {
       fields_.take(*typed, scene.job.heading.units);
-      if (!typed->locked || !fields_.has("radius")) return {};
-      return bend(scene);
+      return {};
     }
     if (const auto* pressed = std::get_if<Pressed>(&event); pressed != nullptr && !pressed->twice) {
       at_ = pressed->at;

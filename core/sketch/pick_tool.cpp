@@ -36,7 +36,7 @@ class PickTool : public Tool {
     if (const auto* key = std::get_if<Key>(&event)) return take_key(*key, scene);
     if (const auto* nudged = std::get_if<Nudged>(&event)) return move_by(nudged->by, scene);
     if (const auto* chosen = std::get_if<Chosen>(&event)) return choose(chosen->id, scene);
-    if (const auto* typed = std::get_if<Typed>(&event)) return type(*typed, scene);
+    if (const auto* typed = std::get_if<Typed>(&event)) fields_.take(*typed, scene.job.heading.units);
     return {};
   }
 
@@ -171,6 +171,7 @@ class PickTool : public Tool {
     if (key == Key::next_below) return below(scene);
     if (key == Key::line_or_arc) return toggle_arc(scene);
     if (key == Key::erase) return erase(scene);
+    if (key == Key::enter) return set_length(scene);
     return {};
   }
 
@@ -188,10 +189,9 @@ class PickTool : public Tool {
                 "Edge of " + edge_->of + (bulge == 0 ? " straight" : " to arc"), scene.selected);
   }
 
-  Answer type(const Typed& typed, const Scene& scene) {
-    fields_.take(typed, scene.job.heading.units);
+  Answer set_length(const Scene& scene) {
     const auto edge = picked_edge(scene);
-    if (!typed.locked || !edge || !fields_.has("length")) return {};
+    if (!edge || !fields_.has("length")) return {};
     const units::Length length = *fields_.length("length");
     fields_.clear();
     auto made = plan::with_edge_length(*scene.job.find(edge_->of), edge->start, length);

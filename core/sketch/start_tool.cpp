@@ -43,7 +43,7 @@ class StartTool : public Tool {
     }
     if (const auto* typed = std::get_if<Typed>(&event)) {
       fields_.take(*typed, scene.job.heading.units);
-      return typed->locked ? take_typed(scene) : Answer{};
+      return {};
     }
     if (const auto* nudged = std::get_if<Nudged>(&event); nudged != nullptr && laying_of(scene) != nullptr)
       return set(scene, geometry::moved(laying_of(scene)->start, nudged->by), std::nullopt);
