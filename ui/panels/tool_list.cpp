@@ -27,10 +27,10 @@ struct Tool {
 // Names are marked for translation here and looked up in tool_name.
 constexpr std::array tools{
     Tool{Hand::pick, QT_TRANSLATE_NOOP("ui::ToolList", "Pick"), "pick"},
-    Tool{Hand::site_plan, QT_TRANSLATE_NOOP("ui::ToolList", "Site plan"), "site_plan", true},
-    Tool{Hand::site_mark, QT_TRANSLATE_NOOP("ui::ToolList", "Site mark"), "site_mark"},
+    Tool{Hand::site_plan, QT_TRANSLATE_NOOP("ui::ToolList", "Site plan"), "site-plan", true},
+    Tool{Hand::site_mark, QT_TRANSLATE_NOOP("ui::ToolList", "Site mark"), "site-mark"},
     Tool{Hand::building, QT_TRANSLATE_NOOP("ui::ToolList", "Building"), "building"},
-    Tool{Hand::keep_out, QT_TRANSLATE_NOOP("ui::ToolList", "Keep-out"), "keep_out"},
+    Tool{Hand::keep_out, QT_TRANSLATE_NOOP("ui::ToolList", "Keep-out"), "keep-out"},
     Tool{Hand::removal, QT_TRANSLATE_NOOP("ui::ToolList", "Removal"), "removal"},
     Tool{Hand::protection, QT_TRANSLATE_NOOP("ui::ToolList", "Protection"), "protection"},
     Tool{Hand::level, QT_TRANSLATE_NOOP("ui::ToolList", "Level"), "level"},
@@ -52,9 +52,9 @@ constexpr std::array tools{
     Tool{Hand::split, QT_TRANSLATE_NOOP("ui::ToolList", "Split"), "split"},
     Tool{Hand::join, QT_TRANSLATE_NOOP("ui::ToolList", "Join"), "join"},
     Tool{Hand::hole, QT_TRANSLATE_NOOP("ui::ToolList", "Cut a hole"), "hole"},
-    Tool{Hand::edge_to_arc, QT_TRANSLATE_NOOP("ui::ToolList", "Edge to arc"), "edge_to_arc"},
+    Tool{Hand::edge_to_arc, QT_TRANSLATE_NOOP("ui::ToolList", "Edge to arc"), "edge-to-arc"},
     Tool{Hand::trace, QT_TRANSLATE_NOOP("ui::ToolList", "Trace an edge"), "trace"},
-    Tool{Hand::start_point, QT_TRANSLATE_NOOP("ui::ToolList", "Start point"), "start_point", true},
+    Tool{Hand::start_point, QT_TRANSLATE_NOOP("ui::ToolList", "Start point"), "start-point", true},
 };
 
 const Tool& tool_of(Hand hand) { return *std::ranges::find(tools, hand, &Tool::hand); }
@@ -65,6 +65,7 @@ int bar() { return px(5); }  // the scroll bar, where the height is short
 }  // namespace
 
 QString tool_name(Hand hand) { return ToolList::tr(tool_of(hand).name); }
+bool begins_group(Hand hand) { return tool_of(hand).begins_group; }
 QString tool_icon(Hand hand) { return QString::fromLatin1(tool_of(hand).icon); }
 
 // At rest plain, under the pointer framed, in hand with a bar, a wash and bold words; ringed with the keyboard.
@@ -73,7 +74,7 @@ class ToolButton : public QAbstractButton {
   ToolButton(Hand hand, QWidget* parent) : QAbstractButton(parent), hand_(hand) {
     setText(tool_name(hand));
     setAccessibleName(text());
-    setObjectName(QStringLiteral("tool_") + tool_icon(hand));
+    setObjectName(QStringLiteral("tool_") + tool_icon(hand).replace(QLatin1Char('-'), QLatin1Char('_')));
     setCheckable(true);
     setAttribute(Qt::WA_Hover);
     setFocusPolicy(Qt::ClickFocus);

@@ -15,6 +15,7 @@ class ToolButton;
 // How a tool is called and drawn in the window.
 QString tool_name(sketch::Hand hand);
 QString tool_icon(sketch::Hand hand);
+bool begins_group(sketch::Hand hand);  // a rule stands before it, in lists and menus
 
 // Arrow keys move along the tools, Enter or Space takes one in hand; Tab comes in at the one that is in hand and
 // leaves.

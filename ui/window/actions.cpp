@@ -7,6 +7,7 @@
 
 #include "problem/ensure.h"
 #include "ui/look/theme.h"
+#include "ui/panels/tool_list.h"
 
 namespace ui {
 
@@ -66,35 +67,35 @@ const std::vector<ActionRow>& action_rows() {
 
 const std::vector<HandRow>& hand_rows() {
   static const std::vector<HandRow> rows{
-      {Hand::pick, "pick", QT_TRANSLATE_NOOP("hands", "Pick"), "", "pick", 0},
-      {Hand::site_plan, "hand-site-plan", QT_TRANSLATE_NOOP("hands", "Site plan"), "G", "site-plan", 1},
-      {Hand::site_mark, "site-mark", QT_TRANSLATE_NOOP("hands", "Site mark"), "", "site-mark", 1},
-      {Hand::building, "building", QT_TRANSLATE_NOOP("hands", "Building"), "B", "building", 1},
-      {Hand::keep_out, "keep-out", QT_TRANSLATE_NOOP("hands", "Keep-out"), "K", "keep-out", 1},
-      {Hand::removal, "removal", QT_TRANSLATE_NOOP("hands", "Removal"), "", "removal", 1},
-      {Hand::protection, "protection", QT_TRANSLATE_NOOP("hands", "Protection"), "", "protection", 1},
-      {Hand::level, "level", QT_TRANSLATE_NOOP("hands", "Level"), "L", "level", 1},
-      {Hand::wall, "wall", QT_TRANSLATE_NOOP("hands", "Wall"), "W", "wall", 2},
-      {Hand::drain, "drain", QT_TRANSLATE_NOOP("hands", "Drain"), "D", "drain", 2},
-      {Hand::pool, "pool", QT_TRANSLATE_NOOP("hands", "Pool"), "P", "pool", 2},
-      {Hand::steps, "steps", QT_TRANSLATE_NOOP("hands", "Steps"), "S", "steps", 2},
-      {Hand::area, "area", QT_TRANSLATE_NOOP("hands", "Area"), "A", "area", 2},
-      {Hand::edge, "edge", QT_TRANSLATE_NOOP("hands", "Edge"), "E", "edge", 2},
-      {Hand::feature, "feature", QT_TRANSLATE_NOOP("hands", "Feature"), "F", "feature", 2},
-      {Hand::measure, "measure", QT_TRANSLATE_NOOP("hands", "Measure"), "M", "measure", 3},
-      {Hand::dimension, "dimension", QT_TRANSLATE_NOOP("hands", "Dimension"), "I", "dimension", 3},
-      {Hand::note, "note", QT_TRANSLATE_NOOP("hands", "Note"), "N", "note", 3},
-      {Hand::move, "move", QT_TRANSLATE_NOOP("hands", "Move"), "V", "move", -1},
-      {Hand::turn, "turn", QT_TRANSLATE_NOOP("hands", "Turn"), "T", "turn", -1},
-      {Hand::copy, "copy", QT_TRANSLATE_NOOP("hands", "Copy"), "C", "copy", -1},
-      {Hand::mirror, "mirror", QT_TRANSLATE_NOOP("hands", "Mirror"), "R", "mirror", -1},
-      {Hand::offset, "offset", QT_TRANSLATE_NOOP("hands", "Offset"), "Y", "offset", -1},
-      {Hand::split, "split", QT_TRANSLATE_NOOP("hands", "Split"), "X", "split", -1},
-      {Hand::join, "join", QT_TRANSLATE_NOOP("hands", "Join"), "J", "join", -1},
-      {Hand::hole, "hole", QT_TRANSLATE_NOOP("hands", "Cut a hole"), "H", "hole", -1},
-      {Hand::edge_to_arc, "edge-to-arc", QT_TRANSLATE_NOOP("hands", "Edge to arc"), "U", "edge-to-arc", -1},
-      {Hand::trace, "trace", QT_TRANSLATE_NOOP("hands", "Trace an edge"), "Q", "trace", -1},
-      {Hand::start_point, "start-point", QT_TRANSLATE_NOOP("hands", "Start point"), "O", "start-point", -1},
+      {Hand::pick, "hand-pick", ""},
+      {Hand::site_plan, "hand-site-plan", "G"},
+      {Hand::site_mark, "hand-site-mark", ""},
+      {Hand::building, "hand-building", "B"},
+      {Hand::keep_out, "hand-keep-out", "K"},
+      {Hand::removal, "hand-removal", ""},
+      {Hand::protection, "hand-protection", ""},
+      {Hand::level, "hand-level", "L"},
+      {Hand::wall, "hand-wall", "W"},
+      {Hand::drain, "hand-drain", "D"},
+      {Hand::pool, "hand-pool", "P"},
+      {Hand::steps, "hand-steps", "S"},
+      {Hand::area, "hand-area", "A"},
+      {Hand::edge, "hand-edge", "E"},
+      {Hand::feature, "hand-feature", "F"},
+      {Hand::measure, "hand-measure", "M"},
+      {Hand::dimension, "hand-dimension", "I"},
+      {Hand::note, "hand-note", "N"},
+      {Hand::move, "hand-move", "V", "edit"},
+      {Hand::turn, "hand-turn", "T", "edit"},
+      {Hand::copy, "hand-copy", "C", "edit"},
+      {Hand::mirror, "hand-mirror", "R", "edit"},
+      {Hand::offset, "hand-offset", "Y", "edit"},
+      {Hand::split, "hand-split", "X", "edit"},
+      {Hand::join, "hand-join", "J", "edit"},
+      {Hand::hole, "hand-hole", "H", "edit"},
+      {Hand::edge_to_arc, "hand-edge-to-arc", "U", "edit"},
+      {Hand::trace, "hand-trace", "Q", "edit"},
+      {Hand::start_point, "hand-start-point", "O", "lay"},
   };
   return rows;
 }
@@ -116,15 +117,14 @@ constexpr MenuRow menus[] = {
     {"help", QT_TRANSLATE_NOOP("menus", "Help")},
 };
 
-QAction* make(QWidget& window, const char* context, const char* id, const char* text, const char* keys,
-              const char* drawing) {
-  auto* action = new QAction(QCoreApplication::translate(context, text), &window);
+QAction* make(QWidget& window, const char* id, const QString& text, const char* keys, const QString& drawing) {
+  auto* action = new QAction(text, &window);
   action->setObjectName(QString::fromLatin1(id));
   QList<QKeySequence> sequences;
   for (const QString& key : QString::fromLatin1(keys).split(QLatin1Char('|'), Qt::SkipEmptyParts))
     sequences << QKeySequence(key);
   action->setShortcuts(sequences);
-  if (*drawing != 0) action->setIcon(icon(QString::fromLatin1(drawing)));
+  if (!drawing.isEmpty()) action->setIcon(icon(drawing));
   window.addAction(action);
   return action;
 }
@@ -133,13 +133,14 @@ QAction* make(QWidget& window, const char* context, const char* id, const char* 
 
 Actions::Actions(QWidget& window) {
   for (const ActionRow& row : action_rows()) {
-    QAction* action = make(window, "actions", row.id, row.text, row.keys, row.icon);
+    QAction* action =
+        make(window, row.id, QCoreApplication::translate("actions", row.text), row.keys, QString::fromLatin1(row.icon));
     action->setCheckable(row.checkable);
     action->setProperty("in_plan_menu", row.in_plan_menu);
     all_.push_back(action);
   }
   for (const HandRow& row : hand_rows()) {
-    QAction* action = make(window, "hands", row.id, row.text, row.key, row.icon);
+    QAction* action = make(window, row.id, tool_name(row.hand), row.key, tool_icon(row.hand));
     action->setCheckable(true);
     hands_.push_back(action);
     all_.push_back(action);
@@ -166,13 +167,9 @@ void Actions::fill(QMenuBar& bar) const {
   for (const MenuRow& row : menus) {
     QMenu* menu = bar.addMenu(QCoreApplication::translate("menus", row.text));
     menu->setObjectName(QStringLiteral("menu-") + QLatin1String(row.id));
-    int group = 0;
     for (std::size_t i = 0; i < hand_rows().size(); ++i) {
-      const HandRow& hand = hand_rows()[i];
-      const char* in = hand.hand == Hand::start_point ? "lay" : hand.group < 0 ? "edit" : "draw";
-      if (std::strcmp(in, row.id) != 0) continue;
-      if (hand.group > group) menu->addSeparator();
-      group = std::max(group, hand.group);
+      if (std::strcmp(hand_rows()[i].menu, row.id) != 0) continue;
+      if (begins_group(hand_rows()[i].hand)) menu->addSeparator();
       menu->addAction(hands_[i]);
     }
     if (std::strcmp(row.id, "edit") == 0) menu->addSeparator();

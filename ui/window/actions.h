@@ -26,14 +26,12 @@ struct ActionRow {
 };
 const std::vector<ActionRow>& action_rows();
 
-// The tools of the Draw menu and of the list at the left: word, key, icon.
+// The key of each tool and the menu it stands in; its name and drawing are the list of tools' (panels/tool_list.h).
 struct HandRow {
   sketch::Hand hand;
   const char* id;
-  const char* text;
   const char* key;
-  const char* icon;
-  int group;  // of the list at the left; tools of a group stand together. -1: not in the list
+  const char* menu = "draw";
 };
 const std::vector<HandRow>& hand_rows();
 

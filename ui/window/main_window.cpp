@@ -167,13 +167,7 @@ void MainWindow::follow_desk() {
   tools_->show_hand(plan_->hand());
 }
 
-void MainWindow::show_prompt() {
-  const char* drawing = "pick";
-  for (const HandRow& row : hand_rows()) {
-    if (row.hand == plan_->hand()) drawing = row.icon;
-  }
-  prompt_->show_view(plan_->view(), QString::fromLatin1(drawing));
-}
+void MainWindow::show_prompt() { prompt_->show_view(plan_->view(), tool_icon(plan_->hand())); }
 
 // The three things to try with the demo job, each done by its link.
 void MainWindow::try_first(const QString& what) {
