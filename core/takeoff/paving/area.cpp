@@ -9,6 +9,7 @@
 #include "problem/ensure.h"
 #include "takeoff/edges/junction.h"
 #include "takeoff/edges/notes.h"
+#include "takeoff/paving/bordered.h"
 
 namespace takeoff::paving {
 
@@ -85,6 +86,12 @@ class Layer {
     return std::move(area_);
   }
 
+  Bordered only_borders() {
+    for (const plan::BorderCourse& course : paved_.borders) border(course);
+    keep_joints_clear();
+    return {std::move(area_.field), std::move(courses_)};
+  }
+
  private:
   void say(problem::Problem problem) {
     area_.problems.push_back(problem::in_element(std::move(problem), ground_.element->id));
@@ -126,7 +133,7 @@ class Layer {
     }
     laid.strip_area = area_.field.area().si() - inside.area().si();
     area_.field = std::move(inside);
-    fill(laid, *size, before);
+    fill(laid, course, *size, before);
     depths_.push_back(width);
     area_.borders.push_back(std::move(laid));
   }
@@ -144,7 +151,7 @@ class Layer {
     return rules;
   }
 
-  void fill(LaidBorder& laid, const CourseSize& size, Length before) {
+  void fill(LaidBorder& laid, const plan::BorderCourse& course, const CourseSize& size, Length before) {
     const RowRules rules = this->rules(size, *job_.catalogue->item(laid.course.item));
     const RowCorner corner = laid.course.corner == plan::BorderCourse::Corner::mitre  ? RowCorner::mitre
                              : laid.course.corner == plan::BorderCourse::Corner::butt ? RowCorner::butt
@@ -159,7 +166,19 @@ class Layer {
       }
       const RowCorners made = at_corners(row_runs(line.path, from, rules.deep, geometry::Side::left), corner, rules,
                                          static_cast<int>(area_.borders.size()), line.path.closed());
-      for (const RowRun& run : made.runs) covered += lay_run(laid, run, rules);
+      LaidCourse row{static_cast<std::size_t>(&course - paved_.borders.data()),
+                     line.path,
+                     from,
+                     rules,
+                     corner,
+                     static_cast<int>(area_.borders.size()),
+                     {}};
+      for (const RowRun& run : made.runs) {
+        const std::size_t before_it = laid.runs.size();
+        covered += lay_run(laid, run, rules);
+        row.makes.push_back(laid.runs.size() > before_it ? laid.runs.back() : RowMake{});
+      }
+      courses_.push_back(std::move(row));
       laid.units += made.blocks;
       if (rules.piece > rules.deep + 1e-9) laid.cut += made.blocks;
       covered += made.blocks * rules.deep * rules.deep;
@@ -277,6 +296,7 @@ class Layer {
   Chosen chosen_;
   LaidArea area_;
   std::vector<Length> depths_;  // of the borders laid so far, joint included
+  std::vector<LaidCourse> courses_;
 };
 
 }  // namespace
@@ -285,6 +305,12 @@ LaidArea lay_area(const plan::Job& job, const plan::Site&, const plan::Ground& g
   const auto* paved = std::get_if<plan::PavedArea>(&ground.element->kind);
   problem::ensure(paved != nullptr, "only a paved area is laid");
   return Layer(job, ground, *paved).run();
+}
+
+Bordered bordered(const plan::Job& job, const plan::Ground& ground) {
+  const auto* paved = std::get_if<plan::PavedArea>(&ground.element->kind);
+  problem::ensure(paved != nullptr, "only a paved area has borders");
+  return Layer(job, ground, *paved).only_borders();
 }
 
 double junction_joint(const plan::Job& job, const plan::Ground& ground, const plan::Stretch& stretch) {

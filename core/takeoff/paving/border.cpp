@@ -5,6 +5,8 @@
 #include <limits>
 #include <numbers>
 
+#include "takeoff/paving/placed.h"
+
 namespace takeoff::paving {
 
 namespace {
@@ -158,13 +160,20 @@ void end_square(RowRun& run, double& corner, const RowRules& rules, bool stops) 
 
 }  // namespace
 
-std::vector<RowRun> row_runs(const geometry::Path& line, double from, double deep, geometry::Side towards) {
+std::vector<PlacedRun> placed_runs(const geometry::Path& line, double from, double deep, geometry::Side towards) {
   const double sign = towards == geometry::Side::left ? 1 : -1;
-  std::vector<RowRun> runs;
-  for (const Stretch& s : stretches(line)) {
+  std::vector<PlacedRun> runs;
+  std::vector<Stretch> all = stretches(line);
+  for (Stretch& s : all) {
     const RowRun run = row_run(s, sign * from, sign * (from + deep));
-    if (run.far_length > 1e-9) runs.push_back(run);
+    if (run.far_length > 1e-9) runs.push_back({run, std::move(s.curves), s.before, s.after});
   }
+  return runs;
+}
+
+std::vector<RowRun> row_runs(const geometry::Path& line, double from, double deep, geometry::Side towards) {
+  std::vector<RowRun> runs;
+  for (const PlacedRun& placed : placed_runs(line, from, deep, towards)) runs.push_back(placed.run);
   return runs;
 }
 

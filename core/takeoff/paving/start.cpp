@@ -124,7 +124,7 @@ bool better(const Start& a, const Start& b, For what) {
 }  // namespace
 
 std::vector<Start> best_starts(const geometry::Region& field, const Lattice& lattice, const Slivers& slivers, For what,
-                               int tries, double tolerance) {
+                               int tries, double tolerance, const std::function<bool(double)>& goes_on) {
   problem::ensure(!lattice.kinds.empty() && tolerance >= 0, "a lattice has units and a tolerance is not negative");
   const Chords drawn = chords(field);
   const bool site = what == For::site;
@@ -135,7 +135,10 @@ std::vector<Start> best_starts(const geometry::Region& field, const Lattice& lat
   frame(drawn, lattice, room.outline);
   std::vector<Start> found;
   Lattice tried = lattice;
-  for (const Point& p : starts(room.outline, lattice, tries)) {
+  const std::vector<Point> all = starts(room.outline, lattice, tries);
+  for (const Point& p : all) {
+    const double done = static_cast<double>(found.size()) / static_cast<double>(all.size());
+    if (goes_on && !found.empty() && !goes_on(done)) break;
     tried.start = p;
     Start start;
     start.start = p;

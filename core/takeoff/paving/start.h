@@ -1,6 +1,7 @@
 // Where to start laying: thousands of start points are tried while a person watches.
 #pragma once
 
+#include <functional>
 #include <vector>
 
 #include "plan/job.h"
@@ -22,8 +23,9 @@ struct Start {
 // Tries `tries` starts: the present one, those that put a corner of a module on edges in line with the pattern, and a
 // low-discrepancy spread over one repeat of it. Best first: cuts by fewest cut units, then slivers; slivers by fewest,
 // then cuts; site by the greatest worst_width, then fewest at risk, then cuts. Ties go to the earlier try, so that the
-// same job gives the same list everywhere. `tolerance` is in steps.
+// same job gives the same list everywhere. `tolerance` is in steps. `goes_on` is asked before each try with the share
+// that is done; where it says no, the list is of those tried so far, the present start always among them.
 std::vector<Start> best_starts(const geometry::Region& field, const Lattice& lattice, const Slivers& slivers, For what,
-                               int tries = 2000, double tolerance = 0);
+                               int tries = 2000, double tolerance = 0, const std::function<bool(double)>& goes_on = {});
 
 }  // namespace takeoff::paving
