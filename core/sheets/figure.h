@@ -77,6 +77,7 @@ struct Area {
   bool sliver = false; // solid
   bool later = false;  // dashed outline, no fill
   plan::ElementId of;
+  std::string word = {};  // of a patch of fall, what it says: good, flat, steep, to the house, to the pool
 };
 struct Stroke {
   Contour contour;

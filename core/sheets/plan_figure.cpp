@@ -31,17 +31,22 @@ double distance(const Side& side, Vec at) {
   return geometry::length(at - side.from - share * along);
 }
 
-// Middles of the stretches of a level line that lie inside.
-std::vector<Vec> middles(const std::vector<Side>& sides, double y) {
-  std::vector<double> crossings;
+// Where a level line comes into the sides and leaves them again, from left to right.
+std::vector<double> crossings(const std::vector<Side>& sides, double y) {
+  std::vector<double> found;
   for (const Side& side : sides) {
     if ((side.from.y <= y) == (side.to.y <= y)) continue;
     const double share = (y - side.from.y) / (side.to.y - side.from.y);
-    crossings.push_back(side.from.x + share * (side.to.x - side.from.x));
+    found.push_back(side.from.x + share * (side.to.x - side.from.x));
   }
-  std::ranges::sort(crossings);
+  std::ranges::sort(found);
+  return found;
+}
+
+std::vector<Vec> middles(const std::vector<Side>& sides, double y) {
+  const std::vector<double> at = crossings(sides, y);
   std::vector<Vec> found;
-  for (std::size_t i = 0; i + 1 < crossings.size(); i += 2) found.push_back({(crossings[i] + crossings[i + 1]) / 2, y});
+  for (std::size_t i = 0; i + 1 < at.size(); i += 2) found.push_back({(at[i] + at[i + 1]) / 2, y});
   return found;
 }
 
@@ -66,6 +71,20 @@ std::optional<Vec> inside(const geometry::Region& region) {
     }
   }
   return best;
+}
+
+std::vector<std::pair<Vec, Vec>> crossing(const geometry::Region& region, double at, bool upright) {
+  std::vector<Side> all = sides(region);
+  const auto swapped = [](Vec v) { return Vec{v.y, v.x}; };
+  if (upright)
+    for (Side& side : all) side = {swapped(side.from), swapped(side.to)};
+  const std::vector<double> found = crossings(all, at);
+  std::vector<std::pair<Vec, Vec>> inside_it;
+  for (std::size_t i = 0; i + 1 < found.size(); i += 2) {
+    const Vec from{found[i], at}, to{found[i + 1], at};
+    inside_it.emplace_back(upright ? swapped(from) : from, upright ? swapped(to) : to);
+  }
+  return inside_it;
 }
 
 void Plan::later(std::vector<Contour> contours, const plan::ElementId& of) {

@@ -23,7 +23,11 @@ class Plan {
   bool built(takeoff::Stage stage) const { return !wants_.stage || *wants_.stage >= stage; }
   bool at(takeoff::Stage stage) const { return wants_.stage == stage; }
 
-  void put(Part part) { figure_.parts.push_back(std::move(part)); }
+  // Built in its place: g++ 12 fears for the other kinds of part where one is moved in.
+  template <class Kind>
+  void put(Kind part) {
+    figure_.parts.emplace_back(std::in_place_type<Kind>, std::move(part));
+  }
   // Filled where it is built, a dashed outline before; `line` is its edge once it is there.
   void put(std::vector<Contour> contours, Material material, Line line, takeoff::Stage stage,
            const plan::ElementId& of);
@@ -43,8 +47,16 @@ class Plan {
   Figure figure_;
 };
 
+// Where an element's tag and its faults stand: the middle of a line, the roomiest place of its ground, its point.
+std::optional<Vec> middle(const plan::Ground& ground);
+
 // The roomiest place of a region, metres; of several about equal ones the lowest. Nothing of an empty region.
 std::optional<Vec> inside(const geometry::Region& region);
+
+// The parts of the level line y = `at` that lie in the region (`upright`: of the line x = `at`).
+std::vector<std::pair<Vec, Vec>> crossing(const geometry::Region& region, double at, bool upright);
+
+std::optional<double> measured(const Plan& plan, const plan::ElementId& of, std::string_view name);
 
 // From the bottom up.
 void draw_ground(Plan& plan);     // removals, the open dig, base layers, ground made good       plan_stage.cpp
@@ -52,7 +64,11 @@ void draw_buildings(Plan& plan);  //                                            
 void draw_pools(Plan& plan);      // water, shell, coping                                         plan_areas.cpp
 void draw_areas(Plan& plan);      // borders and fields                                           plan_areas.cpp
 void draw_standing(Plan& plan);   // walls, steps, pillars and what else is kept out              plan_standing.cpp
+void draw_wall(Plan& plan, const plan::Ground& ground, const plan::Wall& wall);  // plan_walls.cpp
 void draw_runs(Plan& plan);       // kerbs, restraint, drains                                     plan_runs.cpp
-void draw_marks(Plan& plan);      // features, site marks, levels, falls, junctions, tags, faults plan_marks.cpp
+void draw_marks(Plan& plan);      // features, site marks, levels, tags, and what follows         plan_marks.cpp
+void draw_falls(Plan& plan);      //                                                              plan_said.cpp
+void draw_junctions(Plan& plan);  //                                                              plan_said.cpp
+void draw_faults(Plan& plan);     //                                                              plan_said.cpp
 
 }  // namespace sheets
