@@ -1,6 +1,13 @@
 // What the tools say that change what is drawn; beside words.h.
 #pragma once
 
+#include <string>
+#include <vector>
+
+namespace sketch {
+std::vector<std::string> change_words();  // all of these, for the table of a language
+}  // namespace sketch
+
 namespace sketch::words {
 
 inline constexpr const char* pick = "Pick";

@@ -8,6 +8,7 @@
 
 #include "geometry/index.h"
 #include "ui/look/theme.h"
+#include "ui/words/words.h"
 
 namespace ui {
 
@@ -261,7 +262,7 @@ void PlanView::take(const sketch::Event& event) {
 void PlanView::answer(const sketch::Answer& answer) {
   if (answer.refused) {
     const problem::Problem& why = *answer.refused;
-    emit refused(QString::fromStdString(why.text + (why.mend.empty() ? "" : ": " + why.mend)));
+    emit refused(said(why.text) + (why.mend.empty() ? QString() : QStringLiteral(": ") + said(why.mend)));
   }
   if (answer.edit) {
     desk_->edit(answer.edit->after, QString::fromStdString(answer.edit->name));

@@ -20,6 +20,7 @@
 #include "ui/plan/plan_view.h"
 #include "ui/plan/site_plans.h"
 #include "ui/window/start_page.h"
+#include "ui/words/words.h"
 
 namespace ui {
 
@@ -167,7 +168,7 @@ void MainWindow::follow_desk() {
   tools_->show_hand(plan_->hand());
 }
 
-void MainWindow::show_prompt() { prompt_->show_view(plan_->view(), tool_icon(plan_->hand())); }
+void MainWindow::show_prompt() { prompt_->show_view(spoken(plan_->view()), tool_icon(plan_->hand())); }
 
 // The three things to try with the demo job, each done by its link.
 void MainWindow::try_first(const QString& what) {
