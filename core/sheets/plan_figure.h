@@ -10,10 +10,11 @@
 namespace sheets {
 
 struct PlanWants {
-  std::optional<takeoff::Stage> stage;  // none: the finished job
-  bool junctions = false;               // a letter on each stretch, see below
+  std::optional<takeoff::Stage> stage = std::nullopt;  // none: the finished job
+  bool junctions = false;                              // a letter on each stretch, see below
   bool levels = true;
-  bool falls = false;  // patches (areas with a `word`) and an arrow on each; otherwise one arrow an area, on its largest
+  bool falls =
+      false;  // patches (areas with a `word`) and an arrow on each; otherwise one arrow an area, on its largest
 };
 
 // A letter on a stretch says what the junction table builds there: K a kerb, R a restraint or edging, I kept apart from
