@@ -25,9 +25,12 @@ FieldEditor* BuildUpPage::editor(const std::string& id) const {
 
 void BuildUpPage::show_element(const plan::ElementId& id) {
   std::vector<Field> fields = fields_of(desk_.job(), id, Page::build_up);
+  std::vector<Field> in_section = fields;  // and the joint, which is asked for among the pattern
+  for (Field& field : fields_of(desk_.job(), id, Page::pattern))
+    if (field.id == "joint") in_section.push_back(std::move(field));
   const ResultsPtr results = desk_.results();
   const bool there = results && results->job->find(id);
-  section_->show_section(there ? sheets::section_figure(*results, id, desk_.stage()) : std::nullopt, fields);
+  section_->show_section(there ? sheets::section_figure(*results, id, desk_.stage()) : std::nullopt, in_section);
   // What hangs on a leader is not asked for twice; its heading goes on to the next.
   QString heading;
   std::vector<Field> rest;

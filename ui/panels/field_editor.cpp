@@ -72,6 +72,10 @@ FieldEditor::FieldEditor(Desk& desk, const Source& book, Field field, QWidget* p
 }
 
 bool FieldEditor::is_wide(const Field& field) {
+  // Words that would not fit beside their label.
+  const QFontMetrics metrics(ui::font(Type::text));
+  for (const Choice& choice : field.choices)
+    if (metrics.horizontalAdvance(choice.label) > px(128)) return true;
   return field.editor == Editor::item || field.editor == Editor::build_up || field.editor == Editor::pattern ||
          field.editor == Editor::text || field.editor == Editor::long_text;
 }
@@ -90,7 +94,7 @@ QWidget* FieldEditor::make() {
     case Editor::pattern: return make_choice();
     case Editor::long_text: return make_long_text();
     case Editor::action: return make_action();
-    case Editor::told: return new QLabel(this);
+    case Editor::told: return make_told();
     default: return make_typed();
   }
 }
@@ -99,9 +103,18 @@ QWidget* FieldEditor::make_typed() {
   auto* line = new TypedField(typing_of(field_, units_), this);
   line->setMinimumHeight(px(28));
   if (!is_wide(field_)) line->setAlignment(Qt::AlignRight);
+  if (field_.may_be_empty)
+    line->setPlaceholderText(field_.otherwise.isEmpty() ? Fields::tr("not given") : field_.otherwise);
   connect(line, &TypedField::given, this, &FieldEditor::give);
   connect(line, &TypedField::refused, this, [this](const QString& sentence) { desk_.say(sentence); });
   return line;
+}
+
+QWidget* FieldEditor::make_told() {
+  auto* told = new QLabel(this);
+  told->setFont(ui::font(Type::text));
+  told->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+  return told;
 }
 
 QWidget* FieldEditor::make_words() {

@@ -24,6 +24,7 @@ class FieldEditor : public QWidget {
  private:
   QWidget* make();
   QWidget* make_typed();
+  QWidget* make_told();
   QWidget* make_words();
   QWidget* make_choice();
   QWidget* make_long_text();

@@ -27,12 +27,22 @@ QLabel* label(const QString& words, QWidget* parent) {
   return made;
 }
 
+// A button at the left, as wide as its words.
+QWidget* left(QWidget* button, QWidget* parent) {
+  auto* row = new QWidget(parent);
+  auto* line = new QHBoxLayout(row);
+  line->setContentsMargins(0, 0, 0, 0);
+  line->addWidget(button);
+  line->addStretch(1);
+  return row;
+}
+
 // How wide the input beside its label is.
 int width_of(const Field& field) {
   switch (field.editor) {
     case Editor::words: return px(168);
     case Editor::yes_no: return px(22);
-    case Editor::told: return px(60);
+    case Editor::told: return px(96);
     default: return px(96);
   }
 }
@@ -70,7 +80,7 @@ void FieldForm::make(std::vector<Field> fields) {
   auto* column = new QVBoxLayout(body_);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(px(4));
-  rows_->addWidget(body_);
+  rows_->addWidget(body_, 0, Qt::AlignTop);
   for (Field& field : fields) {
     if (!field.group.isEmpty()) add_heading(field.group);
     auto* editor = new FieldEditor(desk_, book_, std::move(field), body_);
@@ -94,7 +104,7 @@ void FieldForm::add_heading(const QString& words) {
 
 QWidget* FieldForm::make_row(FieldEditor* editor) {
   const Field& field = editor->field();
-  if (field.editor == Editor::action) return editor;
+  if (field.editor == Editor::action) return left(editor, body_);
   auto* row = new QWidget(body_);
   QLabel* words = label(field.label, row);
   words->setBuddy(editor->input());
@@ -105,6 +115,7 @@ QWidget* FieldForm::make_row(FieldEditor* editor) {
     words->setFont(ui::font(Type::note));
     lines->addWidget(words);
     lines->addWidget(editor);
+    row->setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
     return row;
   }
   auto* line = new QHBoxLayout(row);

@@ -26,6 +26,7 @@ enum class Editor {
   number,
   percent,  // of a share: 0.02 is typed 2
   degrees,
+  area,  // of square metres, typed in the job's units
   whole,
   yes_no,
   words,     // one of `choices`
@@ -55,7 +56,8 @@ struct Field {
   bool never_below_0 = false;  // of a length
   std::function<Value(const plan::Job&)> get;
   std::function<plan::Job(const plan::Job&, const Value&)> set;
-  QString step;  // what undo calls it
+  QString otherwise;  // shown in pale where nothing is given: what holds then
+  QString step;       // what undo calls it
 };
 
 enum class Page { build_up, pattern, levels };

@@ -1,3 +1,7 @@
+#include <cmath>
+#include <numbers>
+
+#include "plan/edits.h"
 #include "ui/desk/lay_pattern.h"
 #include "ui/desk/own_build_up.h"
 #include "ui/panels/fields_making.h"
@@ -93,8 +97,8 @@ std::vector<Field> area_build_up(const plan::Job& job, const plan::ElementId& id
   add(found, headed(Fields::tr("Joint fill, from the top"), fills(id, area)));
   add(found, headed(Fields::tr("Use"), {made<PavedArea>(id, "vehicles", Fields::tr("Vehicles drive on it"),
                                                         [](auto& a) { return &a.vehicles; }),
-                                        made<PavedArea>(id, "taped_area", Fields::tr("Area as taped on site, m²"),
-                                                        [](auto& a) { return &a.taped_area_m2; })}));
+                                        as_area(made<PavedArea>(id, "taped_area", Fields::tr("Area as taped on site"),
+                                                                [](auto& a) { return &a.taped_area_m2; }))}));
   return found;
 }
 
@@ -127,8 +131,66 @@ std::vector<Field> unit_fields(const plan::Job& job, const plan::ElementId& id, 
   return found;
 }
 
+QString joint_of_unit(const plan::Job& job, const PavedArea& area) {
+  if (area.laying->units.empty()) return {};
+  const catalogue::Item* item = job.catalogue->item(area.laying->units.begin()->second);
+  if (!item || !item->joint) return {};
+  return QString::fromStdString(units::show_length(*item->joint, job.heading.units));
+}
+
+struct Straight {
+  int number = 0;
+  double degrees = 0;
+  units::Length length;
+};
+std::vector<Straight> straight_edges(const plan::Element& element) {
+  std::vector<Straight> found;
+  int number = 0;
+  for (const plan::DrawnEdge& edge : plan::drawn_edges(element)) {
+    ++number;
+    const geometry::Vec chord = edge.curve.chord();
+    if (!edge.curve.straight() || geometry::length(chord) == 0) continue;
+    const double degrees = std::atan2(chord.y, chord.x) * 180 / std::numbers::pi;
+    found.push_back(
+        {number, std::round(degrees * 1e9) / 1e9, units::Length::of_steps(std::llround(geometry::length(chord)))});
+  }
+  return found;
+}
+
+// The direction of laying taken from a straight edge of the drawing.
+Field along_edge(const plan::Job& job, const plan::ElementId& id) {
+  const std::vector<Straight> edges = straight_edges(*job.find(id));
+  Field field;
+  field.id = "direction/along";
+  field.label = Fields::tr("Runs along");
+  field.editor = Editor::words;
+  field.by_order = true;
+  field.may_be_empty = true;
+  field.step = step_name(Fields::tr("Direction"), id);
+  for (const Straight& edge : edges)
+    field.choices.push_back({"", Fields::tr("Edge %1, %2")
+                                     .arg(edge.number)
+                                     .arg(QString::fromStdString(units::show_length(edge.length, job.heading.units)))});
+  field.get = [id, edges](const plan::Job& now) -> Value {
+    const plan::Element* element = now.find(id);
+    const auto* area = element ? std::get_if<PavedArea>(&element->kind) : nullptr;
+    for (std::size_t i = 0; area && area->laying && i < edges.size(); ++i)
+      if (std::abs(std::remainder(edges[i].degrees - area->laying->direction.degrees(), 180)) < 1e-6)
+        return static_cast<std::int64_t>(i);
+    return {};
+  };
+  field.set = [id, edges](const plan::Job& now, const Value& value) {
+    const auto* chosen = std::get_if<std::int64_t>(&value);
+    return changed<PavedArea>(now, id, [&](PavedArea& a) {
+      if (chosen && a.laying && *chosen >= 0 && *chosen < static_cast<std::int64_t>(edges.size()))
+        a.laying->direction = units::Angle::degrees(edges[static_cast<std::size_t>(*chosen)].degrees);
+    });
+  };
+  return field;
+}
+
 std::vector<Choice> ways() {
-  return {{"soldier", Fields::tr("Soldier, across the edge")}, {"sailor", Fields::tr("Sailor, along the edge")}};
+  return {{"soldier", Fields::tr("Soldier, across")}, {"sailor", Fields::tr("Sailor, along")}};
 }
 std::vector<Choice> corners() {
   return {{"mitre", Fields::tr("Mitre")},
@@ -193,11 +255,14 @@ std::vector<Field> area_pattern(const plan::Job& job, const plan::ElementId& id,
   std::vector<Field> found{std::move(pattern)};
   if (area.laying) {
     add(found, unit_fields(job, id, area));
-    found.push_back(not_below_0(made<PavedArea>(id, "joint", Fields::tr("Joint"),
-                                                [](auto& a) { return a.laying ? &a.laying->joint : nullptr; })));
+    Field joint = made<PavedArea>(id, "joint", Fields::tr("Joint"),
+                                  [](auto& a) { return a.laying ? &a.laying->joint : nullptr; });
+    joint.otherwise = joint_of_unit(job, area);
+    found.push_back(not_below_0(std::move(joint)));
     Field direction = made<PavedArea>(id, "direction", Fields::tr("Direction"),
                                       [](auto& a) { return a.laying ? &a.laying->direction : nullptr; });
     found.push_back(within(std::move(direction), -360, 360));
+    found.push_back(along_edge(job, id));
     add(found, headed(Fields::tr("Start point"),
                       {made<PavedArea>(id, "start/x", Fields::tr("East"),
                                        [](auto& a) { return a.laying ? &a.laying->start.x : nullptr; }),

@@ -168,6 +168,12 @@ inline Field as_percent(Field field, double least = 0, double greatest = 1) {
   field.greatest = greatest;
   return field;
 }
+inline Field as_area(Field field) {
+  field.editor = Editor::area;
+  field.least = 0;
+  field.greatest = 1e7;
+  return field;
+}
 inline Field within(Field field, double least, double greatest) {
   field.least = least;
   field.greatest = greatest;

@@ -149,8 +149,8 @@ struct Of {
     if (is("gate") || is("path") || mark.width)
       found.push_back(not_below_0(one<K>("width", Fields::tr("Clear width"), [](auto& m) { return &m.width; })));
     if (!is("downspout") && !mark.roof_area_m2) return found;
-    found.push_back(within(
-        one<K>("roof_area", Fields::tr("Roof that it drains, m²"), [](auto& m) { return &m.roof_area_m2; }), 0, 1e5));
+    found.push_back(
+        as_area(one<K>("roof_area", Fields::tr("Roof that it drains"), [](auto& m) { return &m.roof_area_m2; })));
     found.push_back(or_none(as_words(one<K>("into", Fields::tr("Into"), [](auto& m) { return &m.into; }),
                                      elements_of(job, {"drain-run"}))));
     return found;

@@ -49,7 +49,7 @@ Header::Header(Desk& desk, QWidget* parent)
   print_->setObjectName(QStringLiteral("print_sheets"));
   undo_->set_picture(QStringLiteral("undo"));
   redo_->set_picture(QStringLiteral("redo"));
-  save_->set_picture(QStringLiteral("save_version"));
+  save_->set_picture(QStringLiteral("save-version"));
   print_->set_picture(QStringLiteral("sheets"));
   name_->setObjectName(QStringLiteral("job_name"));
   name_->setFont(ui::font(Type::text, true));
@@ -84,7 +84,7 @@ Header::Header(Desk& desk, QWidget* parent)
 void Header::set_menu(QMenuBar* menu) {
   menu->setParent(menu_room_);
   menu->setSizePolicy(QSizePolicy::Minimum, QSizePolicy::Preferred);
-  menu_room_->layout()->addWidget(menu);
+  static_cast<QHBoxLayout*>(menu_room_->layout())->addWidget(menu, 0, Qt::AlignVCenter);
 }
 
 void Header::set_version_state(const QString& state) {

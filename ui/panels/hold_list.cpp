@@ -35,7 +35,7 @@ QLineEdit* add_field(FlowLayout* flow, const QString& label, const char* name, i
   field->setObjectName(QLatin1String(name));
   field->setAccessibleName(label);
   field->setFont(ui::font(Type::text));
-  field->setFixedSize(px(width), px(26));
+  field->setFixedSize(px(width), px(28));
   QLabel* said_label = words(label, Type::note, theme().ink2, pair);
   said_label->setBuddy(field);
   row->addWidget(said_label);
@@ -129,8 +129,8 @@ void HoldList::show(const std::vector<HoldRow>& rows) {
   rows_->removeWidget(form_);
   while (QLayoutItem* item = rows_->takeAt(0)) {
     if (item->widget()) {
-      item->widget()->hide();
-      item->widget()->deleteLater();
+      item->widget()->setParent(nullptr);
+      item->widget()->deleteLater();  // the tick that was pressed may be in it
     }
     delete item;
   }

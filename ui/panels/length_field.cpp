@@ -37,35 +37,47 @@ QString decimal_height(Length height, System system) {
   return QString::fromStdString(units::show_number(metres / units::metres_per_foot, 2)) + QStringLiteral(" ft");
 }
 
-// Of a double in a field's own figure: percent are 100 times the share.
-double figure(const Field& field, double value) { return field.editor == Editor::percent ? value * 100 : value; }
+// A field with what one of its figures is worth: a per cent is 0.01 of a share, a square foot so many square metres.
+struct Figure {
+  Field field;
+  System system;
+  double worth() const {
+    if (field.editor == Editor::percent) return 0.01;
+    return field.editor == Editor::area && system == System::us ? units::square_metres_per_square_foot : 1;
+  }
+};
 
-QString suffix(const Field& field) {
+QString suffix(const Figure& figure) {
+  const Field& field = figure.field;
   if (field.editor == Editor::percent) return QStringLiteral(" %");
+  if (field.editor == Editor::area) return figure.system == System::us ? QStringLiteral(" ft²") : QStringLiteral(" m²");
   return field.editor == Editor::degrees ? QStringLiteral("°") : QString();
 }
 
-QString number_text(const Field& field, const Value& value) {
+QString number_text(const Figure& figure, const Value& value) {
   if (const auto* whole = std::get_if<std::int64_t>(&value)) return QString::number(*whole);
   const auto* number = std::get_if<double>(&value);
   if (!number) return {};
-  // Twelve digits: 0.021 times 100 is 2.1 to whoever reads it.
-  return QString::number(figure(field, *number), 'g', 12) + suffix(field);
+  // Ten digits: 0.021 over 0.01 is 2.1 to whoever reads it.
+  return QString::number(*number / figure.worth(), 'g', 10) + suffix(figure);
 }
 
-std::expected<Value, QString> read_figure(const Field& field, QString text) {
+std::expected<Value, QString> read_figure(const Figure& figure, QString text) {
+  const Field& field = figure.field;
   text = text.trimmed();
-  if (!suffix(field).isEmpty() && text.endsWith(suffix(field).trimmed())) text.chop(suffix(field).trimmed().size());
+  const QString unit = suffix(figure).trimmed();
+  if (!unit.isEmpty() && text.endsWith(unit)) text.chop(unit.size());
   const auto number = units::read_number(text.trimmed().toStdString());
   if (!number) return std::unexpected(Fields::tr("This is no number: write it with figures, and a dot for decimals"));
   if (field.editor == Editor::whole && *number != std::floor(*number))
     return std::unexpected(Fields::tr("Only whole numbers can stand here"));
-  const double least = figure(field, field.least);
-  const double greatest = figure(field, field.greatest);
-  if (*number < least || *number > greatest)
-    return std::unexpected(Fields::tr("It must lie between %1 and %2").arg(least).arg(greatest));
+  const double value = figure.worth() == 0.01 ? *number / 100 : *number * figure.worth();
+  if (value < field.least || value > field.greatest)
+    return std::unexpected(Fields::tr("It must lie between %1 and %2")
+                               .arg(field.least / figure.worth())
+                               .arg(field.greatest / figure.worth()));
   if (field.editor == Editor::whole) return Value(static_cast<std::int64_t>(*number));
-  return Value(field.editor == Editor::percent ? *number / 100 : *number);
+  return Value(value);
 }
 
 }  // namespace
@@ -104,11 +116,12 @@ Typing length_typing(System system, Measure measure, bool may_be_empty, bool nev
   return typing;
 }
 
-Typing number_typing(const Field& field) {
+Typing number_typing(const Field& field, System system) {
+  const Figure figure{field, system};
   Typing typing;
   typing.may_be_empty = field.may_be_empty;
-  typing.read = [field](const QString& text) { return read_figure(field, text); };
-  typing.show = [field](const Value& value) { return number_text(field, value); };
+  typing.read = [figure](const QString& text) { return read_figure(figure, text); };
+  typing.show = [figure](const Value& value) { return number_text(figure, value); };
   typing.full = typing.show;
   typing.step = [field](const Value& value, int steps) -> Value {
     if (field.editor == Editor::whole) {
@@ -157,7 +170,7 @@ Typing typing_of(const Field& field, System system) {
   if (field.editor == Editor::length)
     return length_typing(system, measure_of(field.id), field.may_be_empty, field.never_below_0);
   if (field.editor == Editor::text) return text_typing();
-  return number_typing(field);
+  return number_typing(field, system);
 }
 
 }  // namespace ui

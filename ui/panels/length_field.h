@@ -15,8 +15,8 @@ QString shown_length(units::Length length, units::System system, Measure measure
 QString full_length(units::Length length, units::System system, Measure measure);
 
 Typing length_typing(units::System system, Measure measure, bool may_be_empty, bool never_below_0);
-// number, percent, degrees, whole, by the field's editor and limits.
-Typing number_typing(const Field& field);
+// number, percent, degrees, area, whole, by the field's editor and limits.
+Typing number_typing(const Field& field, units::System system);
 Typing text_typing();
 // Of any field that is typed: for lengths its id tells the measure.
 Typing typing_of(const Field& field, units::System system);

@@ -34,10 +34,14 @@ QString shown_money(units::Money amount, const plan::Heading& heading) {
   return minus + figure + QLatin1Char(' ') + QString::fromStdString(heading.currency);
 }
 
+QString shown_number(double number) {
+  const QString text = without_zeros(units::show_grouped(number, 2));
+  return text == QLatin1String("0") && number != 0 ? QString::fromStdString(estimate::in_words(number)) : text;
+}
+
 QString shown_count(double number, const std::string& unit) {
-  QString text = without_zeros(units::show_grouped(number, 2));
-  if (text == QLatin1String("0") && number != 0) text = QString::fromStdString(estimate::in_words(number));
-  return unit.empty() || unit == "piece" ? text : text + QLatin1Char(' ') + said(unit);
+  const std::string words = estimate::counted(number, unit.empty() ? "piece" : unit);
+  return shown_number(number) + QLatin1Char(' ') + said(words.substr(words.find(' ') + 1));
 }
 
 QString shown_hours(double hours) { return without_zeros(units::show_grouped(hours, 1)) + QStringLiteral(" h"); }

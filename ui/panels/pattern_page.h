@@ -4,6 +4,7 @@
 #include <QWidget>
 
 #include "ui/panels/field_form.h"
+#include "ui/panels/start_box.h"
 
 namespace ui {
 
@@ -13,10 +14,12 @@ class PatternPage : public QWidget {
   PatternPage(Desk& desk, const Source& book, QWidget* parent = nullptr);
   void show_element(const plan::ElementId& id);
   FieldEditor* editor(const std::string& id) const { return form_->editor(id); }
+  StartBox& start_box() const { return *start_; }
 
  private:
   Desk& desk_;
   FieldForm* form_;
+  StartBox* start_;
 };
 
 }  // namespace ui

@@ -45,7 +45,7 @@ PriceField::PriceField(Desk& desk, plan::Id item, QWidget* parent)
   field_->setObjectName(QStringLiteral("price"));
   field_->setAccessibleName(label->text());
   field_->setFont(ui::font(Type::text));
-  field_->setFixedSize(px(76), px(26));
+  field_->setFixedSize(px(76), px(28));
   row->addWidget(field_);
   const catalogue::Item* known = desk_.job().catalogue->item(item_);
   row->addWidget(small_label(tr("per %1").arg(said(known ? known->unit : "")), theme().ink2, this));

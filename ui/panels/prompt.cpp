@@ -98,6 +98,7 @@ void Prompt::show_fields(const std::vector<sketch::Field>& fields) {
         connect(made, &PromptField::typed, this,
                 [this, id](const QString& text, bool locked) { emit typed(id, text, locked); });
         connect(made, &PromptField::entered, this, &Prompt::entered);
+        connect(made, &PromptField::keyed, this, &Prompt::keyed);
       } else {
         old.erase(known);
       }

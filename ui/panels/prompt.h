@@ -4,6 +4,7 @@
 #include <QWidget>
 #include <vector>
 
+#include "sketch/event.h"
 #include "sketch/view.h"
 
 class QKeyEvent;
@@ -36,8 +37,9 @@ class Prompt : public QWidget {
  signals:
   void typed(QString field, QString text, bool locked);
   void chosen(QString id);
-  void entered();            // Enter in a field that holds already
-  void tried(QString what);  // a link of the first note: "stage", "corner", "crew_list"
+  void entered();               // Enter in a field that holds already
+  void keyed(sketch::Key key);  // Escape or Backspace in a field: they are the tool's
+  void tried(QString what);     // a link of the first note: "stage", "corner", "crew_list"
   void first_note_closed();
   void lost_field();  // the field with the keyboard is gone: the plan takes it
 

@@ -27,14 +27,14 @@ PromptField::PromptField(const QString& id, QWidget* parent)
   setObjectName(QStringLiteral("prompt_") + id);
   edit_->setObjectName(QStringLiteral("field_") + id);
   edit_->setFont(ui::font(Type::text));
-  edit_->setFixedSize(px(84), px(26));
+  edit_->setFixedSize(px(84), px(28));
   label_->setFont(ui::font(Type::note));
   label_->setBuddy(edit_);
   colour(label_, theme().ink2);
   echo_->setFont(ui::font(Type::small));
   echo_->setObjectName(QStringLiteral("echo_") + id);
   auto* grid = new QGridLayout(this);
-  grid->setContentsMargins(0, px(1), 0, 0);
+  grid->setContentsMargins(0, 0, 0, 0);
   grid->setHorizontalSpacing(px(6));
   grid->setVerticalSpacing(0);
   grid->addWidget(label_, 0, 0);
@@ -77,23 +77,35 @@ void PromptField::begin(const QString& text) {
   emit typed(text, false);
 }
 
-// Tab and Enter lock what was typed.
 bool PromptField::eventFilter(QObject* watched, QEvent* event) {
   if (event->type() == QEvent::FocusIn && !typing_) edit_->selectAll();
   if (event->type() == QEvent::FocusOut) update();
-  if (event->type() != QEvent::KeyPress) return QWidget::eventFilter(watched, event);
-  const int key = static_cast<QKeyEvent*>(event)->key();
+  // Undo takes back what was typed; with nothing typed it is the window's.
+  if (event->type() == QEvent::ShortcutOverride && !typing_ && static_cast<QKeyEvent*>(event) == QKeySequence::Undo) {
+    event->ignore();
+    return true;
+  }
+  if (event->type() == QEvent::KeyPress && take(*static_cast<QKeyEvent*>(event))) return true;
+  return QWidget::eventFilter(watched, event);
+}
+
+// Tab and Enter lock what was typed; Tab goes on to the next field.
+bool PromptField::take(QKeyEvent& event) {
+  const int key = event.key();
   const bool enter = key == Qt::Key_Return || key == Qt::Key_Enter;
+  if (key == Qt::Key_Escape || (key == Qt::Key_Backspace && !typing_)) {
+    typing_ = false;
+    emit keyed(key == Qt::Key_Escape ? sketch::Key::escape : sketch::Key::back);
+    return true;
+  }
   if (enter && (locked_ || !typing_)) {
     emit entered();
     return true;
   }
-  if (enter || (key == Qt::Key_Tab && typing_ && !locked_)) {
-    locked_ = true;
-    emit typed(edit_->text(), true);
-    return enter;  // Tab goes on to the next field
-  }
-  return QWidget::eventFilter(watched, event);
+  if (!enter && (key != Qt::Key_Tab || !typing_ || locked_)) return false;
+  locked_ = true;
+  emit typed(edit_->text(), true);
+  return enter;
 }
 
 // What was not read has a heavy border as well as the word under it.

@@ -3,8 +3,10 @@
 
 #include <QWidget>
 
+#include "sketch/event.h"
 #include "sketch/view.h"
 
+class QKeyEvent;
 class QLabel;
 class QLineEdit;
 
@@ -22,13 +24,15 @@ class PromptField : public QWidget {
 
  signals:
   void typed(const QString& text, bool locked);
-  void entered();  // Enter where the text is locked already: what is in hand is done
+  void entered();               // Enter where the text is locked already: what is in hand is done
+  void keyed(sketch::Key key);  // Escape; Backspace while the text is the pointer's: they are the tool's
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
 
  private:
+  bool take(QKeyEvent& event);
   QString id_;
   QLabel* label_;
   QLineEdit* edit_;

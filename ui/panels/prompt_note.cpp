@@ -61,7 +61,7 @@ void PromptNote::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   painter.fillRect(rect(), grave_ ? theme().flag_wash : theme().raised);
   painter.fillRect(QRect(0, 0, width(), 1), theme().line);
-  if (grave_) paint_icon(painter, QStringLiteral("to_solve"), QRectF(px(14), px(6), px(18), px(18)), theme().flag);
+  if (grave_) paint_icon(painter, QStringLiteral("solve"), QRectF(px(14), px(6), px(18), px(18)), theme().flag);
 }
 
 }  // namespace ui

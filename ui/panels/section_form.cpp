@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "ui/look/theme.h"
+#include "ui/paint/section_painter.h"
 #include "ui/panels/length_field.h"
 #include "ui/words/words.h"
 
@@ -138,47 +139,21 @@ void SectionForm::place() {
 
 void SectionForm::resizeEvent(QResizeEvent*) { place(); }
 
-Sight SectionForm::sight() const {
-  const QRectF room = picture(width()).adjusted(1, 1, -1, -1);
-  const geometry::Vec low = section_->figure.low;
-  const geometry::Vec high = section_->figure.high;
-  const double wide = std::max(high.x - low.x, 1e-3);
-  const double tall = std::max(high.y - low.y, 1e-3);
-  Sight sight;
-  sight.scale = std::min(room.width() / wide, room.height() / tall);
-  sight.origin = {room.center().x() - (low.x + high.x) / 2 * sight.scale,
-                  room.center().y() + (low.y + high.y) / 2 * sight.scale};
-  return sight;
-}
-
 void SectionForm::paintEvent(QPaintEvent*) {
   if (!section_) return;
   QPainter painter(this);
   painter.setRenderHint(QPainter::Antialiasing);
-  const QRect room = picture(width());
-  painter.fillRect(room, theme().paper);
-  painter.save();
-  painter.setClipRect(room);
-  figure_->paint(painter, sight(), room);
-  figure_->paint_marks(painter, sight(), room);
-  paint_scale_bar(painter);
-  painter.restore();
-  painter.setRenderHint(QPainter::Antialiasing, false);
-  painter.setPen(theme().rule);
-  painter.setBrush(Qt::NoBrush);
-  painter.drawRect(room.adjusted(0, 0, -1, -1));
-  painter.setRenderHint(QPainter::Antialiasing);
-  paint_leaders(painter);
+  const QString bar = shown_length(units::Length::nearest(units::Metres(section_->scale_bar)), desk_.units());
+  paint_leaders(painter, paint_section(painter, *section_, *figure_, picture(width()), bar));
 }
 
 // A dot where it points, a line to the edge of its row, the last bit level.
-void SectionForm::paint_leaders(QPainter& painter) const {
-  const Sight now = sight();
+void SectionForm::paint_leaders(QPainter& painter, const std::vector<QPointF>& points) const {
   const QRectF room = picture(width());
-  for (const Row& row : rows_) {
-    QPointF from = now.to_px(row.leader.at);
-    from.setX(std::clamp(from.x(), room.left() + 4, room.right() - 4));
-    from.setY(std::clamp(from.y(), room.top() + 4, room.bottom() - 4));
+  for (std::size_t i = 0; i < rows_.size() && i < points.size(); ++i) {
+    const Row& row = rows_[i];
+    const QPointF from(std::clamp(points[i].x(), room.left() + 4, room.right() - 4),
+                       std::clamp(points[i].y(), room.top() + 4, room.bottom() - 4));
     const double y = row.room.center().y() + 0.5;
     const QPointF to(row.room.left() - px(5), y);
     const QPointF knee(room.right() + px(9), y);
@@ -189,27 +164,6 @@ void SectionForm::paint_leaders(QPainter& painter) const {
     painter.setBrush(theme().ink);
     painter.drawEllipse(from, 2.5, 2.5);
   }
-}
-
-void SectionForm::paint_scale_bar(QPainter& painter) const {
-  if (section_->scale_bar <= 0) return;
-  const QRect room = picture(width());
-  const int length = static_cast<int>(std::lround(section_->scale_bar * sight().scale));
-  const QString words = shown_length(units::Length::nearest(units::Metres(section_->scale_bar)), desk_.units());
-  painter.setFont(ui::font(Type::small));
-  const int wide = length + painter.fontMetrics().horizontalAdvance(words) + px(16);
-  const QRect ground(room.left() + px(3), room.bottom() - px(19), wide, px(17));
-  QColor paper = theme().paper;
-  paper.setAlpha(225);
-  painter.fillRect(ground, paper);
-  painter.setPen(QPen(theme().ink, 1.25));
-  const int x = ground.left() + px(5);
-  const int y = ground.center().y() + px(2);
-  painter.drawLine(x, y, x + length, y);
-  painter.drawLine(x, y - px(3), x, y + px(1));
-  painter.drawLine(x + length, y - px(3), x + length, y + px(1));
-  painter.drawText(QRect(x + length + px(5), ground.top(), ground.width(), ground.height()),
-                   Qt::AlignVCenter | Qt::AlignLeft, words);
 }
 
 }  // namespace ui

@@ -47,9 +47,7 @@ class SectionForm : public QWidget {
   QRect picture(int width) const;
   std::vector<QRect> rows(int width) const;
   void place();
-  Sight sight() const;
-  void paint_leaders(QPainter& painter) const;
-  void paint_scale_bar(QPainter& painter) const;
+  void paint_leaders(QPainter& painter, const std::vector<QPointF>& points) const;
   Desk& desk_;
   const Source& book_;
   std::optional<sheets::Section> section_;

@@ -136,6 +136,7 @@ void SelectedPanel::follow() {
 void SelectedPanel::show_job() {
   tag_->show_tag({});
   name_->setReadOnly(true);
+  name_->setFocusPolicy(Qt::NoFocus);
   name_->set_value(tr("The job").toStdString());
   kind_->setText(tr("Nothing is selected"));
   tabs_->hide();
@@ -146,6 +147,8 @@ void SelectedPanel::show_job() {
 void SelectedPanel::show_one(const plan::Element& element) {
   tag_->show_tag(QString::fromStdString(element.id));
   name_->setReadOnly(false);
+  name_->setFocusPolicy(Qt::StrongFocus);
+  name_->setToolTip(QString::fromStdString(element.name));
   name_->set_value(element.name);
   kind_->setText(kind_words(element.kind));
   const bool area = std::holds_alternative<plan::PavedArea>(element.kind);
@@ -158,6 +161,7 @@ void SelectedPanel::show_one(const plan::Element& element) {
 void SelectedPanel::show_several() {
   tag_->show_tag({});
   name_->setReadOnly(true);
+  name_->setFocusPolicy(Qt::NoFocus);
   name_->set_value(tr("%1 selected").arg(desk_.selected().size()).toStdString());
   kind_->setText({});
   tabs_->hide();

@@ -35,7 +35,7 @@ QString grave_word(Severity severity) {
 }
 
 QString grave_icon(Severity severity) {
-  if (severity == Severity::problem) return QStringLiteral("to_solve");
+  if (severity == Severity::problem) return QStringLiteral("solve");
   return severity == Severity::flag ? QStringLiteral("caution") : QString();
 }
 

@@ -82,7 +82,7 @@ class Eye : public QWidget {
  protected:
   void paintEvent(QPaintEvent*) override {
     QPainter painter(this);
-    paint_icon(painter, QStringLiteral("hold_point"), rect(), theme().ink);
+    paint_icon(painter, QStringLiteral("hold-point"), rect(), theme().ink);
   }
 };
 
@@ -155,7 +155,7 @@ void StagePanel::show_stage() {
   QString takes = hours_in_words(now.hours, desk_.job().choices);
   if (const QString days = days_of(*results, *desk_.stage()); !days.isEmpty())
     takes = shown_hours(now.hours) + QStringLiteral(" · ") +
-            tr("crew of %1").arg(shown_count(desk_.job().choices.crew, "")) + QStringLiteral(" · ") + days;
+            tr("crew of %1").arg(shown_number(desk_.job().choices.crew)) + QStringLiteral(" · ") + days;
   takes_->setText(takes);
   if (now == shown_) return;
   shown_ = std::move(now);
@@ -179,7 +179,7 @@ void StagePanel::show_stage() {
 void StagePanel::show_cautions() {
   while (QLayoutItem* item = cautions_->takeAt(0)) {
     if (item->widget()) {
-      item->widget()->hide();
+      item->widget()->setParent(nullptr);
       item->widget()->deleteLater();
     }
     delete item;

@@ -109,7 +109,7 @@ void TakeoffDelegate::paint_line(QPainter& painter, const QRect& cell, const QMo
   painter.drawText(room, int(Qt::AlignRight | Qt::AlignVCenter), index.data().toString());
   if (!flagged) return;
   const int wide = QFontMetrics(font).horizontalAdvance(index.data().toString());
-  paint_icon(painter, QStringLiteral("to_solve"),
+  paint_icon(painter, QStringLiteral("solve"),
              QRectF(room.right() - wide - px(20), cell.top() + (band - px(16)) / 2.0, px(16), px(16)), theme().flag);
 }
 

@@ -48,8 +48,9 @@ TakeoffRow row_of(const results::Results& results, int number, const std::option
   row.what = name_of_line(line, *results.job);
   row.part = part;
   const double own = part.value_or(1);
-  row.quantity =
-      line.work ? shown_hours(line.order_quantity * own) : shown_count(line.order_quantity * own, line.order_unit);
+  const bool pieces = line.order_unit == "piece" || line.order_unit.empty();
+  const double count = line.order_quantity * own;
+  row.quantity = line.work ? shown_hours(count) : shown_count(pieces ? std::round(count) : count, line.order_unit);
   row.amount = amount_in_words(line, own, *results.job);
   row.no_price = !line.amount && !line.by_others;
   row.work = line.work;

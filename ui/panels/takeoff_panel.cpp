@@ -106,7 +106,10 @@ void TakeoffPanel::make_head() {
 void TakeoffPanel::place_scopes() {
   auto* grid = static_cast<QGridLayout*>(head_->layout());
   const int tabs = takeoff_tab_->sizeHint().width() + solve_tab_->sizeHint().width() + 3 * px(16);
-  const bool beside = tabs + scopes_->sizeHint().width() + 2 * px(16) <= width();
+  int scopes = 0;
+  for (const FlatButton* each : {of_element_, of_stage_, of_job_})
+    if (!each->isHidden()) scopes += each->sizeHint().width();
+  const bool beside = tabs + scopes + 2 * px(16) <= width();
   grid->removeWidget(scopes_);
   if (beside)
     grid->addWidget(scopes_, 0, 3, Qt::AlignRight | Qt::AlignVCenter);

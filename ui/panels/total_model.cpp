@@ -61,7 +61,7 @@ QString open_in_words(const Open& open) {
 
 QString hours_in_words(double hours, const plan::Choices& choices) {
   QStringList words{shown_hours(hours)};
-  words << Total::tr("crew of %1").arg(shown_count(choices.crew, ""));
+  words << Total::tr("crew of %1").arg(shown_number(choices.crew));
   const double days = estimate::crew_days(hours, choices.crew, choices.day_hours);
   if (days > 0) {
     const QString number = shown_hours(days).chopped(2);

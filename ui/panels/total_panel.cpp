@@ -36,7 +36,7 @@ constexpr int stop_after_ms = 5000;
 TotalPanel::TotalPanel(Desk& desk, QWidget* parent)
     : QWidget(parent),
       desk_(desk),
-      label_(new QLabel(this)),
+      label_(new OneLine(this)),
       hours_(new QLabel(this)),
       amount_(new QLabel(this)),
       split_(new OneLine(this)),
@@ -86,8 +86,7 @@ void TotalPanel::add_rows() {
   rows->setContentsMargins(px(16), px(8), px(16), px(8));
   rows->setSpacing(px(2));
   auto* top = new QHBoxLayout;
-  top->addWidget(label_);
-  top->addStretch(1);
+  top->addWidget(label_, 1);
   top->addWidget(hours_);
   rows->addLayout(top);
   auto* middle = new QHBoxLayout;
@@ -101,9 +100,8 @@ void TotalPanel::add_rows() {
   rows->addStretch(1);
   auto* row = new QHBoxLayout(open_row_);
   row->setContentsMargins(px(22), 0, 0, 0);
-  row->addWidget(open_words_, 0);
-  row->addWidget(go_to_);
-  row->addStretch(1);
+  row->addWidget(open_words_, 1);
+  row->addWidget(go_to_, 0, Qt::AlignTop);
   rows->addWidget(open_row_);
   rows->addWidget(split_);
 }
@@ -113,18 +111,22 @@ void TotalPanel::show_total() {
   const plan::Heading& heading = desk_.job().heading;
   open_ = results ? open_of(*results) : Open();
   const bool final = results && results->final();
+  amount_->setMinimumHeight(QFontMetrics(amount_->font()).height());
   amount_->setText(results ? shown_money(results->estimate.total.amount(), heading) : QStringLiteral("—"));
   hours_->setText(results ? hours_in_words(results->estimate.total.hours, desk_.job().choices) : QString());
   const QString words = final ? QString() : open_in_words(open_);
   open_words_->setText(words);
   ink(open_words_, theme().flag);
   open_row_->setVisible(!words.isEmpty());
+  split_->setVisible(words.isEmpty());  // one or the other: the room is that of the strip
+  split_->setAccessibleName(tr("Where the money goes"));
   if (results) {
     const Split parts = split(*results);
     QStringList said_parts{tr("Material %1").arg(shown_money(parts.material, heading)),
                            tr("Labour %1").arg(shown_money(parts.labour, heading))};
     if (parts.machines != units::Money()) said_parts << tr("Machines %1").arg(shown_money(parts.machines, heading));
     if (parts.fees != units::Money()) said_parts << tr("Fees %1").arg(shown_money(parts.fees, heading));
+    for (QString& part : said_parts) part.replace(QLatin1Char(' '), QChar::Nbsp);
     split_->setText(said_parts.join(QStringLiteral("   ")));
   } else {
     split_->clear();
@@ -144,8 +146,8 @@ void TotalPanel::show_waiting() {
     ink(label, old ? theme().ink3 : label == amount_ ? theme().ink : theme().ink2);
   }
   QString state = !results ? tr("Whole job") : results->final() ? tr("Whole job, finished") : tr("Whole job so far");
-  if (computing && ms >= say_after_ms) state += QStringLiteral(" · ") + tr("computing");
-  if (!computing && old) state += QStringLiteral(" · ") + tr("out of date");
+  if (computing && ms >= say_after_ms) state = tr("Whole job, computing");
+  if (!computing && old) state = tr("Whole job, out of date");
   label_->setText(state);
   ink(label_, !computing && old ? theme().care : theme().ink2);
   bar_->setVisible(computing && ms >= bar_after_ms);
@@ -166,7 +168,7 @@ void TotalPanel::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   const ResultsPtr results = desk_.results();
   if (open_row_->isVisible())
-    paint_icon(painter, QStringLiteral("to_solve"),
+    paint_icon(painter, QStringLiteral("solve"),
                QRectF(open_row_->x(), open_row_->y() + (open_row_->height() - px(16)) / 2.0, px(16), px(16)),
                theme().flag);
   if (!results) return;

@@ -145,6 +145,9 @@ QString how_ordered(const estimate::OrderLine& line, const plan::Job& job) {
              : Takeoff::tr("ordered in whole %1").arg(plural(line.order_unit));
 }
 
+// "26 tons: 25.29 needed" is in the row above; what came on top, packs and reasons are not.
+bool says_more(const std::string& sentence) { return !sentence.empty() && !sentence.ends_with(" needed"); }
+
 }  // namespace
 
 Leads leads(const std::string& of, const plan::Job& job) {
@@ -196,7 +199,7 @@ std::vector<WorkingRow> working_rows(const estimate::OrderLine& line, const plan
     row.ordered = shown_count(line.order_quantity, line.order_unit);
   }
   teller.rows.push_back(row);
-  if (!line.sentence.empty()) {
+  if (says_more(line.sentence)) {
     WorkingRow told;
     told.kind = WorkingRow::Kind::told;
     told.name = said(line.sentence);
