@@ -3,6 +3,7 @@
 
 #include "commands.h"
 #include "files/files.h"
+#include "files/outlines_under.h"
 
 namespace app {
 
@@ -16,6 +17,13 @@ static problem::Result<std::map<std::string, std::string>> layer_map(const std::
     layers[pair.substr(0, equals)] = pair.substr(equals + 1);
   }
   return layers;
+}
+
+// What was left out, and why, a line each.
+static void name_left_out(const std::map<std::string, int>& left_out) {
+  for (const auto& [layer, count] : left_out)
+    std::fprintf(stderr, "groundcourse: %d feature%s of layer '%s' not mapped to a kind and left out\n", count,
+                 count == 1 ? "" : "s", layer.c_str());
 }
 
 static bool is_survey(const std::string& file) {
@@ -58,13 +66,12 @@ int import(const ImportWords& words) {
             {}});
     return 2;
   }
-  const auto imported = files::import_geojson(*text, words.file, words.units, *layers);
+  const auto imported = files::is_dxf(words.file) ? files::import_dxf(*text, words.file, words.units, *layers)
+                                                  : files::import_geojson(*text, words.file, words.units, *layers);
   if (!imported) return refuse(imported.error());
   const int code = deliver(files::write_job(imported->job), words.output);
   if (code != 0) return code;
-  for (const auto& [layer, count] : imported->not_mapped)
-    std::fprintf(stderr, "groundcourse: %d feature%s of layer '%s' not mapped to a kind and left out\n", count,
-                 count == 1 ? "" : "s", layer.c_str());
+  name_left_out(imported->not_mapped);
   return 0;
 }
 

@@ -63,17 +63,21 @@ bool read_part(const Value& value, DrawnAs drawn, std::vector<Part>& into, Readi
          });
 }
 
-geometry::Ring straight_edges(const std::vector<geometry::Point>& points, std::size_t count) {
+geometry::Ring first_edges(const Placed& placed, std::size_t ring, std::size_t count) {
   geometry::Ring edges(count);
-  for (std::size_t i = 0; i < count; ++i) edges[i].from = points[i];
+  for (std::size_t i = 0; i < count; ++i) {
+    edges[i].from = placed.rings[ring][i];
+    edges[i].bulge = placed.bulges[ring][i];
+  }
   return edges;
 }
 
 plan::DrawnShape shape_of(const Placed& placed) {
   plan::DrawnShape shape;
-  for (const auto& ring : placed.rings) {
+  for (std::size_t i = 0; i < placed.rings.size(); ++i) {
+    const auto& ring = placed.rings[i];
     const bool closed = ring.size() > 1 && ring.front() == ring.back();
-    shape.emplace_back().edges = straight_edges(ring, ring.size() - (closed ? 1 : 0));
+    shape.emplace_back().edges = first_edges(placed, i, ring.size() - (closed ? 1 : 0));
   }
   return shape;
 }
@@ -82,7 +86,7 @@ plan::DrawnLine line_of(const Placed& placed) {
   const auto& points = placed.rings.front();
   plan::DrawnLine line;
   if (points.empty()) return line;
-  line.edges = straight_edges(points, points.size() - 1);
+  line.edges = first_edges(placed, 0, points.size() - 1);
   line.end = points.back();
   return line;
 }
@@ -158,12 +162,14 @@ std::vector<Part> parts_for(const LayerKind& kind, std::vector<Part> parts) {
   return lines;
 }
 
+bool can_be(const LayerKind& kind, DrawnAs drawn) {
+  const Importable& can = importable(kind);
+  return drawn == DrawnAs::polygon ? can.as_polygon : drawn == DrawnAs::line ? can.as_line : can.as_point;
+}
+
 bool fits(const LayerKind& kind, const Part& part, Spot spot, Reading& reading) {
   const Importable& can = importable(kind);
-  const bool fitting = part.drawn == DrawnAs::polygon ? can.as_polygon
-                       : part.drawn == DrawnAs::line  ? can.as_line
-                                                      : can.as_point;
-  if (!fitting) {
+  if (!can_be(kind, part.drawn)) {
     const std::string found = part.drawn == DrawnAs::polygon ? "an outline"
                               : part.drawn == DrawnAs::line  ? "a line"
                                                              : "a point";

@@ -16,6 +16,7 @@ struct Position {
   double y = 0;  // or latitude
   std::optional<double> z;
   Spot spot;
+  double bulge = 0;  // of the edge that starts here; DXF alone has arcs
 };
 
 enum class DrawnAs { point, line, polygon };
@@ -29,7 +30,8 @@ struct Part {
 // A part laid out on the grid of the job.
 struct Placed {
   std::vector<std::vector<geometry::Point>> rings;
-  std::optional<units::Length> height;  // of a point that has a third coordinate
+  std::vector<std::vector<double>> bulges;  // of the edge from each point
+  std::optional<units::Length> height;      // of a point that has a third coordinate
 };
 
 // What a layer becomes: a kind of element and, of a site mark, which mark ("site-mark:septic").
@@ -47,6 +49,9 @@ bool read_parts(const Value& geometry, std::vector<Part>& into, Reading& reading
 
 // A polygon for a kind that is drawn as a line gives its rings as closed lines, a part each.
 std::vector<Part> parts_for(const LayerKind& kind, std::vector<Part> parts);
+
+// Whether this kind can be drawn as a point, a line or an outline.
+bool can_be(const LayerKind& kind, DrawnAs drawn);
 
 // Refuses a part that this kind can't be drawn as: a line for an area, a point for a wall ...
 bool fits(const LayerKind& kind, const Part& part, Spot spot, Reading& reading);
