@@ -33,10 +33,10 @@ problem::Result<Import> import_geojson(std::string_view text, const std::string&
                                        const std::map<std::string, std::string>& layers);
 
 // DXF in (text form, R12 and later): lines, arcs, circles, polylines with arcs, points. `layers` maps the drawing's
-// layers as above; an id is made of the layer and the entity's place among all, deck-12. Lines and arcs of one layer that
-// meet end to end become one line, or an outline where they close. `units` as above; empty: the unit that the drawing
-// says, and where it says none the file is refused. What is not mapped, is of another type, or can't be drawn as the
-// kind that its layer maps to is counted in `not_mapped` under its layer and type. Refused with line and reason:
+// layers as above; an id is made of the layer and the entity's place among all, deck-12. Lines and arcs of one layer
+// that meet end to end become one line, or an outline where they close. `units` as above; empty: the unit that the
+// drawing says, and where it says none the file is refused. What is not mapped, is of another type, or can't be drawn
+// as the kind that its layer maps to is counted in `not_mapped` under its layer and type. Refused with line and reason:
 // dxf_read.h and what lies more than 5 km away.
 problem::Result<Import> import_dxf(std::string_view text, const std::string& file, std::string_view units,
                                    const std::map<std::string, std::string>& layers);
