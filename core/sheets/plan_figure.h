@@ -13,8 +13,8 @@ struct PlanWants {
   std::optional<takeoff::Stage> stage = std::nullopt;  // none: the finished job
   bool junctions = false;                              // a letter on each stretch, see below
   bool levels = true;
-  bool falls =
-      false;  // patches (areas with a `word`) and an arrow on each; otherwise one arrow an area, on its largest
+  // Patches (areas with a `word`), arrows on the larger ones; otherwise one arrow an area, on its largest plane.
+  bool falls = false;
 };
 
 // A letter on a stretch says what the junction table builds there: K a kerb, R a restraint or edging, I kept apart from

@@ -175,6 +175,21 @@ void draw_main_falls(Plan& plan, const takeoff::levels::Terrain& terrain) {
   }
 }
 
+// The largest patches first, no arrow nearer to another than that: a curve is made of hundreds of planes.
+void draw_arrows(Plan& plan, const std::vector<takeoff::levels::FallPatch>& patches) {
+  constexpr double apart = 0.75;  // metres
+  std::vector<std::pair<double, const takeoff::levels::FallPatch*>> by_area;
+  for (const auto& patch : patches) by_area.emplace_back(area_of(ring_of(patch)), &patch);
+  std::ranges::stable_sort(by_area, [](const auto& a, const auto& b) { return a.first > b.first; });
+  std::vector<Vec> taken;
+  for (const auto& [area, patch] : by_area) {
+    const Vec at = centre_of(ring_of(*patch));
+    if (std::ranges::any_of(taken, [&](Vec other) { return geometry::length(other - at) < apart; })) continue;
+    taken.push_back(at);
+    draw_arrow(plan, *patch);
+  }
+}
+
 }  // namespace
 
 void draw_falls(Plan& plan) {
@@ -184,7 +199,7 @@ void draw_falls(Plan& plan) {
   if (!plan.wants().falls) return draw_main_falls(plan, terrain);
   const std::vector<takeoff::levels::FallPatch> patches = takeoff::levels::fall_plan(plan.job(), plan.site(), terrain);
   for (const auto& patch : patches) draw_patch(plan, patch);
-  for (const auto& patch : patches) draw_arrow(plan, patch);
+  draw_arrows(plan, patches);
 }
 
 void draw_junctions(Plan& plan) {
