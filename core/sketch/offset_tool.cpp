@@ -8,6 +8,7 @@
 #include "plan/footprint.h"
 #include "sketch/change.h"
 #include "sketch/change_words.h"
+#include "sketch/words.h"
 
 namespace sketch {
 
@@ -41,6 +42,8 @@ double off(const plan::Element& element, Point at) {
   return left == counter_clockwise ? -steps : steps;
 }
 
+bool past_the_plan(units::Length by) { return by > geometry::reach_of_plan || by < -geometry::reach_of_plan; }
+
 class OffsetTool : public PointsTool {
  public:
   OffsetTool() : PointsTool(words::offset, 1, {{"offset", words::f_offset, Reads::length}}) {}
@@ -57,6 +60,8 @@ class OffsetTool : public PointsTool {
   Answer finish(const std::vector<Point>& points, const Scene& scene) override {
     auto ids = free_of(scene);
     const units::Length by = how_far(points, scene);
+    // Past the plan's reach an offset has no meaning, and its round corners no end of chords.
+    if (past_the_plan(by)) return refuse("place-too-far", words::too_far, words::too_far_mend);
     const std::string name = edit_name("Offset", scene.job, ids);
     plan::Job job = scene.job;
     if (keep_) {
@@ -76,7 +81,7 @@ class OffsetTool : public PointsTool {
   void show(View& view, const std::vector<Point>& points, const Scene& scene) const override {
     view.choices.push_back({"keep", words::keep_first, keep_, false});
     const units::Length by = how_far(points, scene);
-    if (by == units::Length{}) return;
+    if (by == units::Length{} || past_the_plan(by)) return;
     add_strokes(view, scene.job, free_of(scene), Pen::rubber,
                 [by](plan::Element element) { return plan::offset(std::move(element), by); });
   }

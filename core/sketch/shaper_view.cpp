@@ -43,13 +43,6 @@ constexpr std::array edge_ways{
     EdgeWord{EdgeWay::centre, "centre-start-end", words::arc_centre_way},
 };
 
-plan::DrawnLine as_line(const std::vector<Curve>& curves) {
-  plan::DrawnLine line;
-  for (const Curve& curve : curves) line.edges.push_back({curve.start, curve.bulge, {}});
-  line.end = curves.back().end;
-  return line;
-}
-
 void show_aim(View& view, const Aimed& aim) {
   if (aim.taken.takes != Takes::nothing) view.marks.push_back({aim.taken.takes, aim.at()});
   if (aim.guide && aim.guide->radius == 0 && aim.guide->from != aim.at())

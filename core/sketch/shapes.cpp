@@ -87,6 +87,13 @@ std::vector<Curve> drawn_curves(const plan::DrawnLine& line) {
   return made;
 }
 
+plan::DrawnLine as_line(const std::vector<Curve>& curves) {
+  plan::DrawnLine line;
+  for (const Curve& curve : curves) line.edges.push_back({curve.start, curve.bulge, {}});
+  line.end = curves.back().end;
+  return line;
+}
+
 double area(const std::vector<Curve>& ring) {
   double twice = 0;
   double bellies = 0;

@@ -34,6 +34,7 @@ plan::DrawnRing counter_clockwise(plan::DrawnRing ring);
 // The ring or line with its control points as curves.
 std::vector<geometry::Curve> drawn_curves(const plan::DrawnRing& ring);
 std::vector<geometry::Curve> drawn_curves(const plan::DrawnLine& line);
-double area(const std::vector<geometry::Curve>& ring);  // m2, counter-clockwise positive
+plan::DrawnLine as_line(const std::vector<geometry::Curve>& curves);  // one after the other; at least one
+double area(const std::vector<geometry::Curve>& ring);                // m2, counter-clockwise positive
 
 }  // namespace sketch

@@ -69,7 +69,7 @@ class StepsTool : public Tool {
     fields.point("angle", up());
     view.fields = fields.shown();
     const std::vector<geometry::Curve> ring = drawn_curves(outline_->ring);
-    view.strokes.push_back({{outline_->ring.edges, outline_->ring.edges.front().from, {}}, true, Pen::in_hand});
+    view.strokes.push_back({as_line(ring), true, Pen::in_hand});
     const Point from = middle(ring);
     const units::Turn turn = units::turn(units::Angle::degrees(up()));
     const double half = std::sqrt(std::abs(area(ring))) / 2 * units::Length::steps_per_metre;

@@ -1,10 +1,12 @@
 #include "sketch/words.h"
 
+#include "sketch/change_words.h"
+
 namespace sketch {
 
 std::vector<std::string> all_words() {
   using namespace words;
-  return {
+  std::vector<std::string> all{
       f_length,
       f_direction,
       f_sweep,
@@ -182,6 +184,9 @@ std::vector<std::string> all_words() {
       bench_mark,
       invert,
   };
+  const std::vector<std::string> changes = change_words();
+  all.insert(all.end(), changes.begin(), changes.end());
+  return all;
 }
 
 }  // namespace sketch

@@ -4,6 +4,12 @@
 #include <gtest/gtest.h>
 #include <rapidcheck.h>
 
+#include <fstream>
+#include <regex>
+#include <set>
+
+#include "sketch/words.h"
+
 namespace {
 
 using sketch::Fields;
@@ -109,6 +115,21 @@ TEST(Fields, AnyTextIsAValueOrASentence) {
       RC_ASSERT(one.understood.empty() == blank);
     }
   }));
+}
+
+// Every word that stands in a page of words is in the list that a table of another language goes by.
+TEST(Words, AreAllListed) {
+  const std::vector<std::string> listed = sketch::all_words();
+  const std::set<std::string> known(listed.begin(), listed.end());
+  const std::regex word(R"(inline constexpr const char\* \w+ =\s+"([^"]*)\")");
+  int count = 0;
+  for (const char* page : {"words.h", "change_words.h"}) {
+    std::ifstream file(std::string(HOUSE_ROOT) + "/core/sketch/" + page);
+    const std::string text{std::istreambuf_iterator<char>(file), {}};
+    for (std::sregex_iterator at(text.begin(), text.end(), word), end; at != end; ++at, ++count)
+      EXPECT_TRUE(known.contains((*at)[1])) << (*at)[1];
+  }
+  EXPECT_EQ(static_cast<std::size_t>(count), listed.size());
 }
 
 }  // namespace

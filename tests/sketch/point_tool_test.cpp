@@ -121,6 +121,20 @@ TEST(Steps, ARectangleTheWayUpAndTheRise) {
   EXPECT_EQ(bench.newest_of<plan::Steps>().up.degrees(), 180);
 }
 
+TEST(Steps, OfAnyOutlineAreShown) {
+  Bench bench;
+  bench.tool = sketch::steps_tool();
+  bench.choose("freeform");
+  bench.click(0, 0);
+  bench.click(10, 0);
+  bench.click(5, 8);
+  bench.key(Key::enter);
+  EXPECT_EQ(bench.view().wants, "Click towards the landing, or type the way up. Type the rise.");
+  EXPECT_FALSE(bench.view().strokes.front().line.edges.empty());
+  bench.key(Key::enter);
+  EXPECT_EQ(bench.newest_of<plan::Steps>().outline.front().through.size(), 3U);
+}
+
 // --- the site plan
 Bench with_site_plan() {
   Bench bench;
