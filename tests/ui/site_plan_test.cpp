@@ -291,5 +291,32 @@ TEST(SitePlanLayer, FirstScale) {
   EXPECT_DOUBLE_EQ(ui::first_metres_per_pixel(*load_site_plan(pdf(1), "plot.pdf").value()), 0.0127);
   const auto picture = load_site_plan(file_of(white(600, 400), "png"), "plot.png").value();
   EXPECT_DOUBLE_EQ(ui::first_metres_per_pixel(*picture), 0.05);
-  EXPECT_EQ(ui::to_metres(placed(0, 0, 0, 0), *picture).map(QPointF(600, 400)), QPointF(30, 0));
+  // An element without a scale is painted as the tool that scales it takes it: 0.02 m, so 600 px are 12 m.
+  EXPECT_EQ(ui::to_metres(placed(0, 0, 0, 0), *picture).map(QPointF(600, 400)), QPointF(12, 0));
+}
+
+// A triangle in GeoJSON on a plane in feet would be refused without its unit; in metres its corners lie where they are
+// written: (4, 3) at 2 m a unit and `at` (10, 20) is (18, 26).
+TEST(SitePlanFile, OutlinesOfGeoJson) {
+  const QByteArray text =
+      R"({"type":"FeatureCollection","crs":{"type":"name","properties":{"name":"local"}},"units":"m","features":[{"type":
+    "Feature","properties":{},"geometry":{"type":"LineString","coordinates":[[0,0],[4,3],[4,0]]}}]})";
+  const auto made = load_site_plan(text, "plot.geojson");
+  ASSERT_TRUE(made) << problem::sentence(made.error());
+  EXPECT_FALSE((*made)->picture());
+  ASSERT_EQ((*made)->outlines.size(), 1U);
+  EXPECT_EQ((*made)->bounds, QRectF(0, 0, 4, 3));
+  EXPECT_EQ(ui::first_metres_per_pixel(**made), 1);
+  EXPECT_EQ(ui::to_metres(placed(10, 20, 2, 0), **made).map(QPointF(4, 3)), QPointF(18, 26));
+  // Painted: 10 px a metre, so the edge from (4, 3) down to (4, 0) lies at px 40.
+  QImage paper = white(60, 60);
+  QPainter painter(&paper);
+  ui::paint_site_plan(painter, placed(0, 0, 1, 0), **made, {10, {0.5, 50.5}}, QRectF(0, 0, 60, 60));
+  painter.end();
+  EXPECT_LT(qGray(paper.pixel(40, 35)), 220);
+  EXPECT_EQ(qGray(paper.pixel(44, 35)), 255);
+}
+
+TEST(SitePlanFile, BrokenOutlinesAreRefused) {
+  for (const char* name : {"cut.geojson", "cut.dxf"}) EXPECT_FALSE(load_site_plan("{\"type\":", name)) << name;
 }

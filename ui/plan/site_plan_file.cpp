@@ -11,10 +11,7 @@
 #include <algorithm>
 #include <cmath>
 
-#if __has_include("files/outlines_under.h")  // TEMPORARY: until it is there
 #include "files/outlines_under.h"
-#define OUTLINES_THERE
-#endif
 #include "sketch/shapes.h"
 
 namespace ui {
@@ -75,10 +72,14 @@ QPainterPath path_of_line(const plan::DrawnLine& line) {
   return path;
 }
 
-#ifdef OUTLINES_THERE
 problem::Result<LoadedPlan> outlines(const QByteArray& bytes, const QString& name) {
-  const auto lines = files::outlines_of(std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())),
-                                        name.toStdString(), "m");
+  const std::string own = name.toStdString();
+  const std::string_view text(bytes.constData(), static_cast<std::size_t>(bytes.size()));
+  // A drawing names its unit itself; where it does not, and of GeoJSON on a plane, its numbers are taken for metres: it
+  // gets its scale from two points and a length.
+  auto lines = files::outlines_of(text, own, files::is_dxf(own) ? "" : "m");
+  if (!lines && files::is_dxf(own))
+    if (auto in_metres = files::outlines_of(text, own, "m")) lines = std::move(in_metres);
   if (!lines) return std::unexpected(lines.error());
   LoadedPlan made;
   for (const plan::DrawnLine& line : *lines) {
@@ -92,17 +93,12 @@ problem::Result<LoadedPlan> outlines(const QByteArray& bytes, const QString& nam
                  Said::tr("save the plan with its lines, or as a picture"));
   return made;
 }
-#endif
 
 problem::Result<LoadedPlan> loaded(const QByteArray& bytes, const QString& name, int page, const LoadLimits& limits) {
   if (bytes.size() > limits.bytes) return too_many_bytes(name, limits);
   LoadedPlan made;
   switch (sort_of(bytes, name)) {
-#ifdef OUTLINES_THERE
     case Sort::outlines: return outlines(bytes, name);
-#else
-    case Sort::outlines: break;
-#endif
     case Sort::picture: {
       auto picture = read_picture(bytes, name, limits);
       if (!picture) return std::unexpected(picture.error());

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "sketch/site_plan_numbers.h"
 #include "ui/look/theme.h"
 
 namespace ui {
@@ -13,10 +14,6 @@ constexpr double first_side = 30;    // m, the longer side of a picture that nob
 constexpr double first_ratio = 100;  // of a page: 1:100
 constexpr double line_width = 1;     // px
 constexpr double too_small_to_see = 0.5;
-
-double metres_per_pixel(const plan::SitePlan& plan, const LoadedPlan& loaded) {
-  return plan.metres_per_pixel > 0 ? plan.metres_per_pixel : first_metres_per_pixel(loaded);
-}
 
 // The copy that has at least as many pixels as are shown.
 std::size_t copy_for(const LoadedPlan& loaded, double px_per_pixel) {
@@ -72,7 +69,7 @@ double first_metres_per_pixel(const LoadedPlan& loaded) {
 QTransform to_metres(const plan::SitePlan& plan, const LoadedPlan& loaded) {
   const problem::Xy at = geometry::xy(plan.at);
   const units::Turn turn = units::turn(plan.turn);
-  const double scale = metres_per_pixel(plan, loaded);
+  const double scale = sketch::metres_per_pixel(plan);
   // Turned counter-clockwise with y up; Qt's matrix is written for row vectors.
   const QTransform turned(turn.cosine * scale, turn.sine * scale, -turn.sine * scale, turn.cosine * scale, at.x, at.y);
   if (!loaded.picture()) return turned;

@@ -10,9 +10,9 @@
 
 namespace ui {
 
-// How wide one pixel (or one unit of a file of outlines) is where nobody has scaled it yet: a page 1:100, a picture
-// 30 m along its longer side, outlines in metres. Put this into the element when it is brought in, so that its two
-// points can be shown and scaled.
+// How wide one pixel (or one unit of a file of outlines) probably is: a page 1:100, a picture 30 m along its longer
+// side, outlines in metres. For the element when it is brought in, so that the whole of it can be seen and scaled; an
+// element without it is painted as the site plan tool takes it (sketch/site_plan_numbers.h).
 double first_metres_per_pixel(const LoadedPlan& loaded);
 
 // From pixels of the picture (upper left corner of the upper left pixel is (0, 0), y down), or units of the file (y
