@@ -90,6 +90,7 @@ struct Drawing {
   }
   void operator()(TapeBook& of) {
     for (KnownPoint& known : of.known) visitor.point(known.at);
+    for (Taped& row : of.rows) visitor.side(row.side);  // where two arcs cross, and on which side an offset lies
   }
 };
 

@@ -83,6 +83,9 @@ Element turned(Element element, geometry::Point about, units::Angle by) {
 }
 
 problem::Result<Element> mirrored(Element element, geometry::Point a, geometry::Point b) {
+  if (std::holds_alternative<SitePlan>(element.kind))
+    return problem::fault("mirror-site-plan", "A site plan is a picture of the site and is not mirrored.",
+                          "Turn it instead.", {element.id, {}, 0, 0, {}});
   const geometry::Vec line = b - a;
   const double long_ = geometry::length(line);
   if (long_ == 0)
