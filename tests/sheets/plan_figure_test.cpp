@@ -1,6 +1,7 @@
 #include "sheets/plan_figure.h"
 
 #include <gtest/gtest.h>
+#include <rapidcheck.h>
 
 #include <algorithm>
 #include <cmath>
@@ -211,6 +212,43 @@ TEST(PlanFigure, MovingTheJobMovesTheFigure) {
   EXPECT_NEAR(after.low.x - before.low.x, 3, 1e-9);
   EXPECT_NEAR(after.high.x - before.high.x, 3, 1e-9);
   EXPECT_NEAR(after.low.y, before.low.y, 1e-9);
+}
+
+// A deck with a bite out of one corner and, by choice, an arc, its border laid in any way.
+plan::Job random_deck() {
+  const auto in = [](int x, int y) { return geometry::Point{units::Length::inches(x), units::Length::inches(y)}; };
+  const int wide = *rc::gen::inRange(120, 400), high = *rc::gen::inRange(120, 400);
+  const int bite_x = *rc::gen::inRange(30, wide - 60), bite_y = *rc::gen::inRange(30, high - 60);
+  const double bulge = *rc::gen::element(0.0, 0.2, -0.15);
+  plan::Job job = demo::job("pool-terrace-a");
+  plan::Element deck = *job.find("A1");
+  auto& area = std::get<plan::PavedArea>(deck.kind);
+  area.outline = {{{{in(0, 0), bulge, {}},
+                    {in(wide, 0), 0, {}},
+                    {in(wide, high - bite_y), 0, {}},
+                    {in(wide - bite_x, high - bite_y), 0, {}},
+                    {in(wide - bite_x, high), 0, {}},
+                    {in(0, high), 0, {}}},
+                   {}}};
+  area.finish.reset();
+  area.water_to.clear();
+  using Course = plan::BorderCourse;
+  area.borders.front().way = *rc::gen::element(Course::Way::soldier, Course::Way::sailor);
+  area.borders.front().corner = *rc::gen::element(Course::Corner::mitre, Course::Corner::butt, Course::Corner::block);
+  if (*rc::gen::arbitrary<bool>()) area.borders.push_back(area.borders.front());
+  job.elements = {std::make_shared<const plan::Element>(deck)};
+  return job;
+}
+
+TEST(PlanFigure, BordersOfAnyDeckAreDrawnAsTheyAreCounted) {
+  EXPECT_TRUE(rc::check("units of border courses", [] {
+    const results::Results results = results::compute(std::make_shared<const plan::Job>(random_deck()));
+    const double counted = measured(results, "A1", "border_units");
+    const double drawn = pieces(sheets::plan_figure(results, {}), "A1", Material::border, sheets::Line::unit);
+    // Six corners and as many courses as there are: a piece that its mitre leaves nothing of is not drawn.
+    RC_ASSERT(counted > 0);
+    RC_ASSERT(std::abs(drawn - counted) <= 6 * 2);
+  }));
 }
 
 }  // namespace
