@@ -85,7 +85,8 @@ LookForm::LookForm(QWidget* parent) : QWidget(parent) {
 
 void LookForm::ask(const HoldRow& row) {
   look_at_ = row.look_at;
-  who_->setText(row.who);
+  constexpr int a_role = 20;  // letters: longer ones say who decides in which case, and are no name
+  who_->setText(row.who.size() <= a_role ? row.who : QString());
   when_->clear();
   wrong_->hide();
   who_->setFocus();

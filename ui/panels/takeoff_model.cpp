@@ -47,6 +47,7 @@ TakeoffRow row_of(const results::Results& results, int number, const std::option
   row.tag = tag_of(line.of);
   row.what = name_of_line(line, *results.job);
   row.part = part;
+  if (!part) row.what += QStringLiteral(" · ") + row.tag;  // of all together
   const double own = part.value_or(1);
   const bool pieces = line.order_unit == "piece" || line.order_unit.empty();
   const double count = line.order_quantity * own;
