@@ -70,6 +70,8 @@ void FieldForm::make(std::vector<Field> fields) {
   std::string in_hand;
   for (const FieldEditor* editor : editors_)
     if (editor->input()->hasFocus()) in_hand = editor->field().id;
+  // What is being typed is taken now, not while its field is on its way out.
+  if (FieldEditor* typing = editor(in_hand)) typing->input()->clearFocus();
   editors_.clear();
   if (body_) {  // it may be in the middle of telling us: it goes when it is done
     rows_->removeWidget(body_);

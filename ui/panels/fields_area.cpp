@@ -157,6 +157,10 @@ std::vector<Straight> straight_edges(const plan::Element& element) {
   return found;
 }
 
+bool runs_along(const Straight& edge, const plan::Laying& laying) {
+  return std::abs(std::remainder(edge.degrees - laying.direction.degrees(), 180)) < 1e-6;
+}
+
 // The direction of laying taken from a straight edge of the drawing.
 Field along_edge(const plan::Job& job, const plan::ElementId& id) {
   const std::vector<Straight> edges = straight_edges(*job.find(id));
@@ -175,15 +179,15 @@ Field along_edge(const plan::Job& job, const plan::ElementId& id) {
     const plan::Element* element = now.find(id);
     const auto* area = element ? std::get_if<PavedArea>(&element->kind) : nullptr;
     for (std::size_t i = 0; area && area->laying && i < edges.size(); ++i)
-      if (std::abs(std::remainder(edges[i].degrees - area->laying->direction.degrees(), 180)) < 1e-6)
-        return static_cast<std::int64_t>(i);
+      if (runs_along(edges[i], *area->laying)) return static_cast<std::int64_t>(i);
     return {};
   };
   field.set = [id, edges](const plan::Job& now, const Value& value) {
     const auto* chosen = std::get_if<std::int64_t>(&value);
     return changed<PavedArea>(now, id, [&](PavedArea& a) {
-      if (chosen && a.laying && *chosen >= 0 && *chosen < static_cast<std::int64_t>(edges.size()))
-        a.laying->direction = units::Angle::degrees(edges[static_cast<std::size_t>(*chosen)].degrees);
+      if (!chosen || !a.laying || *chosen < 0 || *chosen >= static_cast<std::int64_t>(edges.size())) return;
+      const Straight& edge = edges[static_cast<std::size_t>(*chosen)];
+      if (!runs_along(edge, *a.laying)) a.laying->direction = units::Angle::degrees(edge.degrees);
     });
   };
   return field;

@@ -13,8 +13,8 @@ PatternPage::PatternPage(Desk& desk, const Source& book, QWidget* parent) : QWid
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(px(12));
   start_ = new StartBox(desk, this);
-  column->addWidget(start_);
   column->addWidget(form_);
+  column->addWidget(start_);
   column->addStretch(1);
 }
 

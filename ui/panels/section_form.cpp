@@ -48,6 +48,9 @@ bool SectionForm::same_rows(const sheets::Section& section, const std::vector<Fi
 
 void SectionForm::show_section(std::optional<sheets::Section> section, const std::vector<Field>& fields) {
   const bool same = section && same_rows(*section, fields);
+  // What is being typed is taken first: it may bring another section, and that one comes back here.
+  for (const Row& row : std::vector(rows_))
+    if (!same && row.editor && row.editor->input()->hasFocus()) row.editor->input()->clearFocus();
   section_ = std::move(section);
   setVisible(section_.has_value());
   figure_ =
@@ -67,13 +70,13 @@ void SectionForm::show_section(std::optional<sheets::Section> section, const std
 }
 
 void SectionForm::make_rows(const std::vector<Field>& fields) {
-  for (const Row& row : rows_) {
+  const std::vector<Row> gone = std::exchange(rows_, {});
+  for (const Row& row : gone) {
     row.words->hide();
     row.value->hide();
     row.words->deleteLater();
     row.value->deleteLater();
   }
-  rows_.clear();
   taken_.clear();
   if (!section_) return;
   for (const sheets::Leader& leader : section_->leaders) {
