@@ -122,16 +122,15 @@ bool FieldSheet::go_on(const QModelIndex& from, bool back, bool next_row) {
   }
 }
 
+// Tab, while nothing is typed. From the blank row's first cell it goes on to what stands after the table.
+bool FieldSheet::focusNextPrevChild(bool next) {
+  const QModelIndex at = currentIndex();
+  const bool leaves = !at.isValid() || (next && sheet_->blank(at.row()));
+  return (!leaves && go_on(at, !next, false)) || QTableView::focusNextPrevChild(next);
+}
+
 void FieldSheet::keyPressEvent(QKeyEvent* event) {
   const int key = event->key();
-  const bool back = key == Qt::Key_Backtab;
-  if (key == Qt::Key_Tab || back) {
-    // From the blank row's first cell Tab goes on to what stands after the table.
-    const bool leaves =
-        !back && sheet_->blank(currentIndex().row()) && currentIndex().data(Qt::EditRole).toString().isEmpty();
-    if (leaves || !go_on(currentIndex(), back, false)) focusNextPrevChild(!back);
-    return event->accept();
-  }
   if (key == Qt::Key_Return || key == Qt::Key_Enter) {
     go_on(currentIndex(), false, true);
     return event->accept();
@@ -139,12 +138,15 @@ void FieldSheet::keyPressEvent(QKeyEvent* event) {
   QTableView::keyPressEvent(event);
 }
 
+// Before the view itself takes its first cell, which nobody can type into.
 void FieldSheet::focusInEvent(QFocusEvent* event) {
+  if (!currentIndex().isValid()) {
+    const int row = sheet_->rowCount() - 1;
+    int column = 0;
+    while (column + 1 < sheet_->columnCount() && !sheet_->wanted(sheet_->index(row, column))) ++column;
+    setCurrentIndex(sheet_->index(row, column));
+  }
   QTableView::focusInEvent(event);
-  if (currentIndex().isValid()) return;
-  int column = 0;
-  while (column + 1 < sheet_->columnCount() && !sheet_->wanted(sheet_->index(sheet_->rowCount() - 1, column))) ++column;
-  setCurrentIndex(sheet_->index(sheet_->rowCount() - 1, column));
 }
 
 void FieldSheet::changeEvent(QEvent* event) {

@@ -37,6 +37,7 @@ class FieldSheet : public QTableView {
 
  protected:
   void keyPressEvent(QKeyEvent* event) override;
+  bool focusNextPrevChild(bool next) override;
   void focusInEvent(QFocusEvent* event) override;
   void changeEvent(QEvent* event) override;
 
