@@ -1,7 +1,9 @@
+#include <tuple>
+
 #include "geometry/offset.h"
 #include "geometry/overlay.h"
 #include "geometry/validity.h"
-#include "plan/edits.h"
+#include "plan/edge_numbers.h"
 #include "plan/footprint.h"
 
 namespace plan {
@@ -43,8 +45,13 @@ problem::Problem refused(const Element& element, std::string code, std::string t
 
 constexpr std::uint64_t own_mark = 1;
 
-problem::Result<geometry::Region> region_of(const Element& element, const DrawnShape& shape) {
-  auto made = geometry::shape(drawing(shape, own_mark));  // each edge of a result tells which it was
+// Each edge of a result tells which it was: by its number, counted on from `first_number`.
+problem::Result<geometry::Region> region_of(const Element& element, const DrawnShape& shape, int first_number = 0) {
+  geometry::Drawn rings = drawing(shape, own_mark);
+  for (geometry::Ring& ring : rings) {
+    for (geometry::Edge& edge : ring) edge.origin.edge += first_number;
+  }
+  auto made = geometry::shape(rings);
   if (!made) {
     problem::Problem fault = made.error();
     fault.place.element = element.id;
@@ -53,27 +60,34 @@ problem::Result<geometry::Region> region_of(const Element& element, const DrawnS
   return std::move(made->region);
 }
 
+// How many numbers the edges of the shape take.
+int edge_count(const DrawnShape& shape) {
+  std::size_t count = 0;
+  for (const DrawnRing& ring : shape) count += ring.through.empty() ? ring.edges.size() : ring.through.size();
+  return static_cast<int>(count);
+}
+
 DrawnRing drawn_ring(const geometry::Outline& outline) { return {outline.edges(), {}}; }
+
+// An area that was measured on site is that of the old outline.
+void forget_taped_area(Element& element) {
+  if (auto* area = std::get_if<PavedArea>(&element.kind)) area->taped_area_m2.reset();
+}
 
 // Puts the polygon in the element's place, with what was said of its edges.
 Element with_polygon(Element element, const geometry::Polygon& polygon) {
   DrawnShape shape{drawn_ring(polygon.outer)};
   for (const geometry::Outline& hole : polygon.holes) shape.push_back(drawn_ring(hole));
-  std::vector<EdgeChoice> said;
-  int number = 0;
+  std::vector<EdgePiece> pieces;
   for (DrawnRing& ring : shape) {
-    for (geometry::Edge& edge : ring.edges) {
-      if (const auto* area = std::get_if<PavedArea>(&element.kind);
-          area != nullptr && edge.origin.element == own_mark) {
-        for (const EdgeChoice& choice : area->edges) {
-          if (choice.edge == edge.origin.edge) said.push_back({number, choice.junction});
-        }
-      }
-      edge.origin = {};
-      ++number;
+    for (std::size_t i = 0; i < ring.edges.size(); ++i) {
+      const geometry::Origin origin = ring.edges[i].origin;
+      pieces.push_back({origin.element == own_mark ? origin.edge : -1, geometry::curve(ring.edges, i)});
     }
+    for (geometry::Edge& edge : ring.edges) edge.origin = {};
   }
-  if (auto* area = std::get_if<PavedArea>(&element.kind)) area->edges = std::move(said);
+  follow_edges(element, pieces);
+  forget_taped_area(element);
   *std::visit(OutlineOf{}, element.kind) = std::move(shape);
   return element;
 }
@@ -161,14 +175,18 @@ problem::Result<Element> joined(const Element& first, const Element& second) {
   const DrawnShape* two = std::visit(OutlineOf{}, b.kind);
   if (one == nullptr) return std::unexpected(not_closed(first));
   if (two == nullptr) return std::unexpected(not_closed(second));
+  // The second one's edges are counted on from the first one's, so that what was said of them goes along.
+  const int first_count = edge_count(*one);
   std::vector<geometry::Region> both;
-  for (const auto& [element, shape] : {std::pair{&first, one}, std::pair{&second, two}}) {
-    auto region = region_of(*element, *shape);
+  for (const auto& [element, shape, number] : {std::tuple{&first, one, 0}, std::tuple{&second, two, first_count}}) {
+    auto region = region_of(*element, *shape, number);
     if (!region) return std::unexpected(region.error());
     both.push_back(std::move(*region));
   }
-  // What was said of the second one's edges is not known by the first one's numbers.
-  if (auto* area = std::get_if<PavedArea>(&b.kind)) area->edges.clear();
+  auto* area = std::get_if<PavedArea>(&a.kind);
+  if (const auto* other = std::get_if<PavedArea>(&b.kind); area != nullptr && other != nullptr) {
+    for (const EdgeChoice& choice : other->edges) area->edges.push_back({choice.edge + first_count, choice.junction});
+  }
   const auto together = geometry::unite(both);
   if (!together) return std::unexpected(together.error());
   if (together->polygons().size() != 1)
@@ -185,6 +203,7 @@ problem::Result<Element> with_hole(Element element, DrawnRing hole) {
   const auto made = region_of(element, with);
   if (!made) return std::unexpected(made.error());
   *shape = std::move(with);
+  forget_taped_area(element);
   return element;
 }
 
