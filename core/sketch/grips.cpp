@@ -40,7 +40,7 @@ double bulge_through(const geometry::Curve& curve, Point at) {
   if (cross == 0) return 0;
   const double seen = std::atan2(std::abs(cross), geometry::dot(to_start, to_end));
   const double bulge = std::tan((std::numbers::pi - seen) / 2);
-  return cross > 0 ? bulge : -bulge;
+  return cross < 0 ? bulge : -bulge;  // a point to the right of the chord lies on an arc that turns left
 }
 
 std::optional<HotGrip> hot_grip(const plan::Element& element, Point at, double reach) {

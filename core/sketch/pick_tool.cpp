@@ -126,11 +126,15 @@ class PickTool : public Tool {
     if (gesture != Gesture::move) return {};
     const auto found = here(scene);
     if (hold_.more && already_ && !found.empty()) return {{}, without(scene.selected, found.front()), {}, false};
-    edge_ = edge_here(scene);
+    const auto edge = edge_here(scene);
+    // On a line every place is on its edge: the second click picks the edge, the next one what lies below.
+    const bool same_edge = edge && edge_ && edge->of == edge_->of && edge->edge == edge_->edge;
+    edge_ = edge;
     const bool again = already_ && last_click_ && geometry::length(at_ - *last_click_) <= scene.reach / 2;
     last_click_ = at_;
-    if (again && !edge_) return below(scene);
-    return {};
+    if (!again || (edge_ && !same_edge)) return {};
+    edge_.reset();
+    return below(scene);
   }
 
   Answer below(const Scene& scene) const {
