@@ -5,6 +5,7 @@
 #include <QSaveFile>
 
 #include "files/files.h"
+#include "files/outlines_under.h"
 #include "files/setting_out_csv.h"
 #include "takeoff/setting_out/setting_out.h"
 #include "ui/panels/prompt.h"
@@ -113,8 +114,19 @@ bool MainWindow::bring_in_outlines(const QString& file) {
     return false;
   }
   const std::map<std::string, std::string> as_areas{{"*", "paved-area"}};
-  const std::string units = desk_->units() == units::System::us ? "ft" : "m";
-  auto imported = files::import_geojson(*text, file.toStdString(), units, as_areas);
+  // The file says its unit; a drawing that does not is read in the job's, and that is said.
+  const bool dxf = files::is_dxf(file.toStdString());
+  const auto read = [&](const std::string& units) {
+    return dxf ? files::import_dxf(*text, file.toStdString(), units, as_areas)
+               : files::import_geojson(*text, file.toStdString(), units, as_areas);
+  };
+  auto imported = read({});
+  if (!imported && imported.error().code == "dxf-units") {
+    const bool us = desk_->units() == units::System::us;
+    imported = read(us ? "ft" : "m");
+    prompt_->say(us ? tr("The drawing names no unit: it was read in feet")
+                    : tr("The drawing names no unit: it was read in metres"));
+  }
   if (!imported) {
     refuse(imported.error());
     return false;
@@ -160,8 +172,8 @@ void MainWindow::connect_files() {
     if (!file.isEmpty()) bring_in_site_plan(file);
   });
   on("outlines", [this] {
-    const QString file =
-        QFileDialog::getOpenFileName(this, tr("Bring in outlines as elements"), {}, tr("Outlines (*.geojson *.json)"));
+    const QString file = QFileDialog::getOpenFileName(this, tr("Bring in outlines as elements"), {},
+                                                      tr("Outlines (*.geojson *.json *.dxf)"));
     if (!file.isEmpty()) bring_in_outlines(file);
   });
   on("taped", [this] { show_taped_window(*desk_, this); });
