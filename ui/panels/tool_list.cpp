@@ -146,6 +146,7 @@ ToolList::ToolList(QWidget* parent) : QWidget(parent), area_(new QScrollArea(thi
     }
     auto* button = new ToolButton(tool.hand, column);
     rows->addWidget(button);
+    button->installEventFilter(this);
     tools_.push_back(button);
     connect(button, &QAbstractButton::clicked, this, [this, hand = tool.hand] {
       show_hand(hand);
@@ -171,14 +172,18 @@ void ToolList::show_hand(Hand hand) {
   }
 }
 
-void ToolList::keyPressEvent(QKeyEvent* event) {
-  const auto at = std::ranges::find_if(tools_, [](const ToolButton* tool) { return tool->hasFocus(); });
-  const int step = event->key() == Qt::Key_Down ? 1 : event->key() == Qt::Key_Up ? -1 : 0;
-  if (at == tools_.end() || step == 0) return QWidget::keyPressEvent(event);
+// Before the scroll area takes the arrow keys for itself.
+bool ToolList::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() != QEvent::KeyPress) return QWidget::eventFilter(watched, event);
+  const int key = static_cast<QKeyEvent*>(event)->key();
+  const auto at = std::ranges::find_if(tools_, [watched](const ToolButton* tool) { return tool == watched; });
+  const int step = key == Qt::Key_Down ? 1 : key == Qt::Key_Up ? -1 : 0;
+  if (at == tools_.end() || step == 0) return QWidget::eventFilter(watched, event);
   const auto row = std::clamp<std::ptrdiff_t>(at - tools_.begin() + step, 0, std::ssize(tools_) - 1);
   ToolButton* next = tools_[static_cast<std::size_t>(row)];
   next->setFocus(Qt::OtherFocusReason);
   area_->ensureWidgetVisible(next, 0, px(8));
+  return true;
 }
 
 }  // namespace ui

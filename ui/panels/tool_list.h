@@ -32,7 +32,7 @@ class ToolList : public QWidget {
   void picked(sketch::Hand hand);
 
  protected:
-  void keyPressEvent(QKeyEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
 
  private:
   sketch::Hand hand_ = sketch::Hand::pick;
