@@ -85,11 +85,21 @@ FieldSheet::FieldSheet(SheetModel* model, QWidget* parent) : QTableView(parent),
 void FieldSheet::fit_columns() {
   verticalHeader()->setDefaultSectionSize(px(26));
   for (int column = 0; column + 1 < sheet_->columnCount(); ++column)
-    setColumnWidth(column, std::max(sizeHintForColumn(column), horizontalHeader()->sectionSizeHint(column)) + px(10));
+    setColumnWidth(column, std::max(sizeHintForColumn(column), horizontalHeader()->sectionSizeHint(column)) + px(4));
+  if (wide_ > 0)
+    for (int column = 0; column + 1 < sheet_->columnCount(); ++column)
+      setColumnWidth(column, px(wide_) / sheet_->columnCount());
+}
+
+void FieldSheet::set_shown(int rows, int wide_at_100) {
+  rows_shown_ = rows;
+  wide_ = wide_at_100;
+  setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Expanding);
 }
 
 QSize FieldSheet::sizeHint() const {
-  return {px(480), horizontalHeader()->sizeHint().height() + rows_shown_ * px(26) + 2 * frameWidth()};
+  return {px(wide_ > 0 ? wide_ : 600),
+          horizontalHeader()->sizeHint().height() + rows_shown_ * px(26) + 2 * frameWidth()};
 }
 
 bool FieldSheet::go_on(const QModelIndex& from, bool back, bool next_row) {

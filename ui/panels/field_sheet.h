@@ -30,7 +30,7 @@ class FieldSheet : public QTableView {
   bool go_on(const QModelIndex& from, bool back, bool next_row);
   void fit_columns();
   QSize sizeHint() const override;
-  void set_rows_shown(int rows) { rows_shown_ = rows; }
+  void set_shown(int rows, int wide_at_100);  // how large it wants to be; no wider than that
 
  signals:
   void echoed(const QString& text, bool wrong);
@@ -44,6 +44,7 @@ class FieldSheet : public QTableView {
  private:
   SheetModel* sheet_;
   int rows_shown_ = 6;
+  int wide_ = 0;  // px at 100 %; 0: as wide as there is room
 };
 
 }  // namespace ui

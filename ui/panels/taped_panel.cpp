@@ -41,7 +41,7 @@ TapedPanel::TapedPanel(Desk& desk, QWidget* parent) : QWidget(parent), tapes_(de
   sides->setContentsMargins(px(16), px(12), px(16), px(16));
   sides->setSpacing(px(16));
   sides->addWidget(tapes_side(), 1);
-  sides->addWidget(points_side());
+  sides->addWidget(points_side(), 0);
   setTabOrder(sheet_, worst_);
   connect(&tapes_, &TapeDesk::changed, this, &TapedPanel::follow);
   connect(&desk, &Desk::job_changed, this, &TapedPanel::follow_corners);
@@ -133,10 +133,9 @@ QWidget* TapedPanel::points_side() {
   known_sheet_ = new FieldSheet(known_, side);
   known_sheet_->setObjectName(QStringLiteral("known-points"));
   known_sheet_->setAccessibleName(tr("Known points"));
-  known_sheet_->set_rows_shown(5);
+  known_sheet_->set_shown(5, 240);
   connect(known_sheet_, &FieldSheet::echoed, this, &TapedPanel::say);
   down->addWidget(known_sheet_, 1);
-  auto* pick = new QHBoxLayout;
   corner_ = new QComboBox(side);
   corner_->setObjectName(QStringLiteral("corner"));
   corner_->setAccessibleName(tr("Corner of what is drawn"));
@@ -144,13 +143,11 @@ QWidget* TapedPanel::points_side() {
   corner_->setMinimumContentsLength(10);
   QPushButton* add = button(tr("Add this corner"), "add-corner");
   QPushButton* drop = button(tr("Take out"), "take-out-known");
-  pick->addWidget(corner_, 1);
-  pick->addWidget(add);
+  down->addWidget(corner_);
+  auto* pick = new QHBoxLayout;
+  pick->addWidget(add, 1);
+  pick->addWidget(drop);
   down->addLayout(pick);
-  auto* drop_row = new QHBoxLayout;
-  drop_row->addWidget(drop);
-  drop_row->addStretch(1);
-  down->addLayout(drop_row);
   down->addSpacing(px(10));
 
   down->addWidget(heading(tr("Draw through points")));
@@ -220,6 +217,7 @@ void TapedPanel::follow() {
 void TapedPanel::follow_corners() {
   corner_->clear();
   for (const plan::ElementPtr& element : tapes_.desk().job().elements) {
+    if (std::holds_alternative<plan::TapeBook>(element->kind)) continue;
     int number = 0;
     for (const plan::Grip& grip : plan::corners(*element)) {
       const QString id = QString::fromStdString(element->id);
