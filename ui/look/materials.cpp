@@ -12,14 +12,15 @@ struct Row {
   const char* dark[4];
 };
 
-// In the order of sheets::Material. Cut pieces of other materials than paving are a little lighter than the lightest.
+// In the order of sheets::Material. Cut pieces of other materials than paving are a little lighter than
+// the lightest; a block's in the dark are as light as its line lets them be.
 const Row rows[] = {
     {Material::none, {"#FBFBF8", "#FBFBF8", "#5C6661", "#FBFBF8"}, {"#151B1E", "#151B1E", "#97A39F", "#151B1E"}},
     {Material::paving, {"#C5B39B", "#DBCCB7", "#695D4C", "#EADFCE"}, {"#6F6252", "#857766", "#171411", "#8F806D"}},
     {Material::border, {"#6B777F", "#828E95", "#252C30", "#929DA4"}, {"#5A666D", "#6A777E", "#10151A", "#78858C"}},
     {Material::walk, {"#B3B8B5", "#CBCECB", "#5C615F", "#D9DCD9"}, {"#666D6B", "#7A807E", "#14191A", "#878D8B"}},
     {Material::coping, {"#E7DFCD", "#F4EEE2", "#837860", "#FAF6EE"}, {"#9B917D", "#B2A893", "#332E24", "#BFB6A2"}},
-    {Material::block, {"#B8B2A8", "#CCC8BF", "#605B53", "#D7D3CB"}, {"#625F59", "#77736C", "#DAD5CA", "#817D76"}},
+    {Material::block, {"#B8B2A8", "#CCC8BF", "#605B53", "#D7D3CB"}, {"#625F59", "#77736C", "#DAD5CA", "#77736C"}},
     {Material::cap, {"#9D988F", "#B4AFA7", "#4E4A44", "#C1BDB6"}, {"#807B73", "#969188", "#23211E", "#A29D94"}},
     {Material::kerb, {"#BFBCB4", "#CFCCC4", "#4A4742", "#D9D6CF"}, {"#716E68", "#7D7A74", "#1B1D1D", "#8A8781"}},
     {Material::concrete, {"#DEDFDB", "#DEDFDB", "#71776F", "#DEDFDB"}, {"#3B4241", "#3B4241", "#A3ABA7", "#3B4241"}},

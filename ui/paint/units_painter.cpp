@@ -18,7 +18,9 @@ using geometry::Vec;
 using takeoff::paving::Kind;
 using takeoff::paving::Lattice;
 
-constexpr double least_gap = 0.7;  // px that a joint keeps, so that units stay apart
+// Px that a joint keeps, so that units stay apart; less between small ones, which it would darken.
+constexpr double least_gap = 0.7, small_gap = 0.5;
+double gap_px(double unit_px) { return std::clamp(0.12 * unit_px, small_gap, least_gap); }
 
 // The lattice with the shortest step from row to row.
 Vec across_of(const Lattice& lattice) {
@@ -83,7 +85,7 @@ QColor UnitsPainter::colour(int kind, int a, int b) const {
 
 QColor UnitsPainter::mean() const {
   const QColor unit = ground_at(material_, 0.5), joint = look(material_).line;
-  const double share = std::clamp(layout_->lattice.joint_share + 0.08, 0.0, 0.3);
+  const double share = std::clamp(layout_->lattice.joint_share + 0.12, 0.0, 0.3);
   const auto mix = [share](int a, int b) { return static_cast<int>(std::lround(a + share * (b - a))); };
   return QColor(mix(unit.red(), joint.red()), mix(unit.green(), joint.green()), mix(unit.blue(), joint.blue()));
 }
@@ -155,6 +157,7 @@ void UnitsPainter::paint_pattern(QPainter& painter, const QPainterPath& field, c
                                  double px_per_step) const {
   const Lattice& lattice = layout_->lattice;
   const Vec a{lattice.along, 0}, b = across_of(lattice);
+  const double unit_px = least_side() * units::Length::steps_per_metre * px_per_step;
   const double device = px_per_step * painter.device()->devicePixelRatioF();
   if (pattern_scale_ != device || pattern_dark_ != theme().dark) {
     const auto cells = [](double px) { return std::clamp(static_cast<int>(std::ceil(180 / px)), 2, 24); };
@@ -162,7 +165,7 @@ void UnitsPainter::paint_pattern(QPainter& painter, const QPainterPath& field, c
     pattern_cells_ = QSize(cells(wide), cells(high));
     const QSize pixels(std::max(1, static_cast<int>(std::lround(wide * pattern_cells_.width()))),
                        std::max(1, static_cast<int>(std::lround(high * pattern_cells_.height()))));
-    const double gap = std::max(0.0, (least_gap / px_per_step - lattice.joint) / 2);
+    const double gap = std::max(0.0, (gap_px(unit_px) / px_per_step - lattice.joint) / 2);
     pattern_ = pattern(pattern_cells_.width(), pattern_cells_.height(), pixels, gap);
     pattern_scale_ = device;
     pattern_dark_ = theme().dark;
@@ -180,7 +183,8 @@ void UnitsPainter::paint_pattern(QPainter& painter, const QPainterPath& field, c
 void UnitsPainter::paint_units(QPainter& painter, const QTransform& frame, const QRectF& seen,
                                double px_per_step) const {
   const Lattice& lattice = layout_->lattice;
-  const double gap = std::max(0.0, (least_gap / px_per_step - lattice.joint) / 2);
+  const double unit_px = least_side() * units::Length::steps_per_metre * px_per_step;
+  const double gap = std::max(0.0, (gap_px(unit_px) / px_per_step - lattice.joint) / 2);
   painter.save();
   painter.setTransform(frame, true);
   for (const takeoff::paving::Run& run : layout_->runs) {
