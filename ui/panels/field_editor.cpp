@@ -72,7 +72,8 @@ FieldEditor::FieldEditor(Desk& desk, const Source& book, Field field, QWidget* p
 }
 
 bool FieldEditor::is_wide(const Field& field) {
-  // Words that would not fit beside their label.
+  // Words that would not fit beside their label; in large type none do.
+  if (field.editor == Editor::words && type_factor() > 1.25) return true;
   const QFontMetrics metrics(ui::font(Type::text));
   for (const Choice& choice : field.choices)
     if (metrics.horizontalAdvance(choice.label) > px(128)) return true;

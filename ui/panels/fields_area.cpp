@@ -131,11 +131,16 @@ std::vector<Field> unit_fields(const plan::Job& job, const plan::ElementId& id, 
   return found;
 }
 
+QString shown(units::Length length, units::System system) {
+  QString text = QString::fromStdString(units::show_length(length, system));
+  return text.replace(QLatin1Char('\''), QChar(0x2032)).replace(QLatin1Char('"'), QChar(0x2033));
+}
+
 QString joint_of_unit(const plan::Job& job, const PavedArea& area) {
   if (area.laying->units.empty()) return {};
   const catalogue::Item* item = job.catalogue->item(area.laying->units.begin()->second);
   if (!item || !item->joint) return {};
-  return QString::fromStdString(units::show_length(*item->joint, job.heading.units));
+  return shown(*item->joint, job.heading.units);
 }
 
 struct Straight {
@@ -172,9 +177,8 @@ Field along_edge(const plan::Job& job, const plan::ElementId& id) {
   field.may_be_empty = true;
   field.step = step_name(Fields::tr("Direction"), id);
   for (const Straight& edge : edges)
-    field.choices.push_back({"", Fields::tr("Edge %1, %2")
-                                     .arg(edge.number)
-                                     .arg(QString::fromStdString(units::show_length(edge.length, job.heading.units)))});
+    field.choices.push_back(
+        {"", Fields::tr("Edge %1, %2").arg(edge.number).arg(shown(edge.length, job.heading.units))});
   field.get = [id, edges](const plan::Job& now) -> Value {
     const plan::Element* element = now.find(id);
     const auto* area = element ? std::get_if<PavedArea>(&element->kind) : nullptr;

@@ -19,6 +19,16 @@ const Field* field_of(const std::vector<Field>& fields, const std::string& id) {
   return id.empty() || found == fields.end() ? nullptr : &*found;
 }
 
+QString with_primes(QString text) {
+  return text.replace(QLatin1Char('\''), QChar(0x2032)).replace(QLatin1Char('"'), QChar(0x2033));
+}
+
+int side_of(int width) { return std::min(px(164), width * 2 / 5); }
+int left_of(int width) { return side_of(width) + px(25); }
+int wide_of_value() { return px(72); }
+// In a narrow panel the value stands under its words.
+bool stacked(int width) { return width - left_of(width) - wide_of_value() < px(96); }
+
 }  // namespace
 
 SectionForm::SectionForm(Desk& desk, const Source& book, QWidget* parent) : QWidget(parent), desk_(desk), book_(book) {
@@ -62,7 +72,7 @@ void SectionForm::show_section(std::optional<sheets::Section> section, const std
     if (row.editor)
       row.editor->show_field(*field_of(fields, row.leader.field));
     else if (auto* told = qobject_cast<QLabel*>(row.value))
-      told->setText(row.leader.later ? Fields::tr("later") : said(row.leader.value));
+      told->setText(row.leader.later ? Fields::tr("later") : with_primes(said(row.leader.value)));
   }
   place();
   updateGeometry();
@@ -103,19 +113,17 @@ void SectionForm::make_rows(const std::vector<Field>& fields) {
   }
 }
 
-QRect SectionForm::picture(int width) const {
-  const int side = std::min(px(164), width * 2 / 5);
-  return {0, 0, side, std::max(px(156), 0)};
-}
+QRect SectionForm::picture(int width) const { return {0, 0, side_of(width), px(156)}; }
 
 std::vector<QRect> SectionForm::rows(int width) const {
-  const int left = picture(width).right() + px(26);
-  const int field = px(72);
+  const int left = left_of(width);
   std::vector<QRect> made;
   int y = 0;
   for (const Row& row : rows_) {
-    const int words = std::max(px(40), width - left - field - px(6));
-    const int high = std::max(px(31), row.words->heightForWidth(words) + px(6));
+    const int words = width - left - (stacked(width) ? 0 : wide_of_value() + px(6));
+    const int text = row.words->heightForWidth(std::max(words, px(40)));
+    const bool told = !row.editor && static_cast<const QLabel*>(row.value)->text().isEmpty();
+    const int high = stacked(width) ? text + (told ? 0 : px(30)) + px(4) : std::max(px(31), text + px(6));
     made.emplace_back(left, y, width - left, high);
     y += high;
   }
@@ -134,8 +142,15 @@ void SectionForm::place() {
   for (std::size_t i = 0; i < rows_.size(); ++i) {
     rows_[i].room = all[i];
     const QRect& room = all[i];
-    rows_[i].value->setGeometry(room.right() - px(72) + 1, room.center().y() - px(14), px(72), px(28));
-    rows_[i].words->setGeometry(room.left(), room.top(), room.width() - px(78), room.height());
+    const int wide = wide_of_value();
+    if (stacked(width())) {
+      const int text = rows_[i].words->heightForWidth(room.width());
+      rows_[i].words->setGeometry(room.left(), room.top(), room.width(), text);
+      rows_[i].value->setGeometry(room.left(), room.top() + text, rows_[i].editor ? wide : room.width(), px(28));
+      continue;
+    }
+    rows_[i].value->setGeometry(room.right() - wide + 1, room.center().y() - px(14), wide, px(28));
+    rows_[i].words->setGeometry(room.left(), room.top(), room.width() - wide - px(6), room.height());
   }
   setMinimumHeight(section_ ? heightForWidth(width()) : 0);
 }
@@ -157,7 +172,7 @@ void SectionForm::paint_leaders(QPainter& painter, const std::vector<QPointF>& p
     const Row& row = rows_[i];
     const QPointF from(std::clamp(points[i].x(), room.left() + 4, room.right() - 4),
                        std::clamp(points[i].y(), room.top() + 4, room.bottom() - 4));
-    const double y = row.room.center().y() + 0.5;
+    const double y = (stacked(width()) ? row.words->geometry() : row.room).center().y() + 0.5;
     const QPointF to(row.room.left() - px(5), y);
     const QPointF knee(room.right() + px(9), y);
     painter.setPen(QPen(theme().ink2, 1, row.leader.later ? Qt::DashLine : Qt::SolidLine));

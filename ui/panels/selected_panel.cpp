@@ -37,6 +37,7 @@ SelectedPanel::SelectedPanel(Desk& desk, QWidget* parent) : QWidget(parent), des
   pages_ = new QStackedWidget;
   for (QWidget* page : std::initializer_list<QWidget*>{build_up_, pattern_, edges_, levels_, form_})
     pages_->addWidget(page);
+  pages_->setMinimumWidth(1);  // as wide as the panel, whatever a hidden page would like
   scroll_ = new QScrollArea(this);
   scroll_->setObjectName("selected/scroll");
   scroll_->setWidget(pages_);
@@ -68,10 +69,9 @@ QWidget* SelectedPanel::make_head() {
   name_->setAccessibleName(tr("Name"));
   name_->setFont(ui::font(Type::name, true));
   name_->setPlaceholderText(tr("No name"));
-  name_->setFrame(false);
-  QPalette palette = name_->palette();
-  palette.setColor(QPalette::Base, Qt::transparent);
-  name_->setPalette(palette);
+  name_->setStyleSheet(QString("QLineEdit { border: 1px solid transparent; background: transparent; padding: 0; }"
+                               "QLineEdit:focus { border: 1px solid %1; background: %2; }")
+                           .arg(theme().chalk.name(), theme().raised.name()));
   connect(name_, &TypedField::given, this, &SelectedPanel::rename);
   kind_ = new QLabel(head);
   kind_->setObjectName("selected/kind");

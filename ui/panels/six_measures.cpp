@@ -5,7 +5,6 @@
 
 #include "ui/panels/fields.h"
 #include "ui/panels/length_field.h"
-#include "ui/panels/panel_words.h"
 #include "units/number.h"
 
 namespace ui {
@@ -106,7 +105,7 @@ QString shown(double value, Shown how, units::System system) {
     case Shown::area: return shown_area(value, system);
     case Shown::volume: return shown_volume(value, system);
     case Shown::percent: return QString::fromStdString(units::show_number(value, 1)) + QStringLiteral(" %");
-    case Shown::count: return shown_count(value, "piece");
+    case Shown::count: return QString::fromStdString(units::show_grouped(value, 0));
   }
   return {};
 }

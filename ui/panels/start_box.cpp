@@ -11,6 +11,7 @@
 #include "ui/panels/panel_words.h"
 #include "ui/panels/six_measures.h"
 #include "ui/words/words.h"
+#include "units/number.h"
 
 namespace ui {
 
@@ -18,7 +19,9 @@ using takeoff::paving::For;
 
 namespace {
 
-QString number(std::int64_t value) { return shown_count(static_cast<double>(value), "piece"); }
+QString number(std::int64_t value) {
+  return QString::fromStdString(units::show_grouped(static_cast<double>(value), 0));
+}
 
 QLabel* words(const QString& text, QWidget* parent) {
   auto* label = new QLabel(text, parent);
