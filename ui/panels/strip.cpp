@@ -25,6 +25,8 @@ std::optional<takeoff::Stage> stage_at(int index) {
   return takeoff::all_stages[static_cast<std::size_t>(std::max(index, 0))];
 }
 
+QString name_of(int index, const StripCell& cell) { return QStringLiteral("%1 %2").arg(index + 1).arg(cell.name); }
+
 double width_of(const QFont& font, const QString& text) { return QFontMetricsF(font).horizontalAdvance(text); }
 
 }  // namespace
@@ -52,6 +54,7 @@ void Strip::refresh() {
 // The figures keep one way in all cells, so that they stand in rows.
 void Strip::measure() {
   const double room = width() / static_cast<double>(stage_count) - px(2 * pad);
+  measure_names(room + px(pad) - 2);
   const auto widest = [&](Type type, auto&& text) {
     double wide = 0;
     for (const StripCell& cell : cells_) wide = std::max(wide, width_of(ui::font(type), text(cell)));
@@ -66,6 +69,24 @@ void Strip::measure() {
     keeps_ = Keeps::name;
   } else {
     keeps_ = room >= px(80) ? Keeps::two_rows : Keeps::cost;
+  }
+}
+
+// One size for all names: the largest at which each has one row, beside its counts if it can be.
+void Strip::measure_names(double room) {
+  for (const bool below : {false, true}) {
+    for (const Type type : {Type::text, Type::note, Type::small}) {
+      bool fits = true;
+      for (int i = 0; i < finished; ++i) {
+        const StripCell& cell = cells_[static_cast<std::size_t>(i)];
+        const int signs = (cell.flags > 0) + (cell.problems > 0);
+        const double counts = below ? 0 : signs * px(32);
+        fits = fits && width_of(ui::font(type, true), name_of(i, cell)) + counts <= room;
+      }
+      names_ = type;
+      signs_below_ = below;
+      if (fits) return;
+    }
   }
 }
 
@@ -112,10 +133,12 @@ void Strip::paintEvent(QPaintEvent*) {
   painter.drawRect(ring.adjusted(1, 1, -1, -1));
 }
 
-// Counts at the right end of the name's row: a flag for what stops the total, a triangle for what somebody decides.
-// Gives where they begin.
-double Strip::paint_signs(QPainter& painter, int index, double right) const {
+// Counts at the right end of the name's row, or under it: a flag for what stops the total, a triangle for what somebody
+// decides.
+void Strip::paint_signs(QPainter& painter, int index) const {
   const StripCell& cell = cells_[static_cast<std::size_t>(index)];
+  double right = this->cell(index).right() - px(pad);
+  const double top = signs_below_ ? px(26) : px(8);
   const auto sign = [&](int count, const QString& picture, const QColor& colour) {
     if (count == 0) return;
     const QFont letters = ui::font(Type::small, true);
@@ -124,33 +147,24 @@ double Strip::paint_signs(QPainter& painter, int index, double right) const {
     right -= wide;
     painter.setFont(letters);
     painter.setPen(colour);
-    painter.drawText(QRectF(right, px(8), wide, px(16)), Qt::AlignVCenter | Qt::AlignLeft, text);
+    painter.drawText(QRectF(right, top, wide, px(16)), at_left, text);
     right -= side + 1;
-    paint_icon(painter, picture, QRectF(right, px(9.5), side, side), colour);
+    paint_icon(painter, picture, QRectF(right, top + px(1.5), side, side), colour);
     right -= px(3);
   };
   sign(cell.flags, "caution", theme().care);
   sign(cell.problems, "solve", theme().flag);
-  return right;
 }
 
 void Strip::paint_name(QPainter& painter, int index) const {
-  const QRectF box = cell(index);
-  const double right = paint_signs(painter, index, box.right() - px(pad));
+  paint_signs(painter, index);
   const bool bold = !later(index);
-  const QString text = QStringLiteral("%1 %2").arg(index + 1).arg(cells_[static_cast<std::size_t>(index)].name);
-  const QRectF row(box.left() + px(pad), px(6), right - box.left() - px(pad), px(20));
+  const QRectF box = cell(index).adjusted(px(pad), px(6), -2, 0);
+  const QString text = name_of(index, cells_[static_cast<std::size_t>(index)]);
   painter.setPen(index == chosen() ? theme().chalk : later(index) ? theme().ink3 : theme().ink);
-  for (const Type type : {Type::text, Type::note, Type::small}) {
-    if (width_of(ui::font(type, bold), text) > row.width()) continue;
-    painter.setFont(ui::font(type, bold));
-    painter.drawText(row, Qt::AlignVCenter | Qt::AlignLeft, text);
-    return;
-  }
-  // Narrow: under each other, over the sky of the section.
-  painter.setFont(ui::font(Type::small, bold));
-  const QRectF rows(row.left(), px(5), box.right() - row.left() - 2, px(40));
-  painter.drawText(rows, Qt::AlignTop | Qt::AlignLeft | Qt::TextWordWrap, text);
+  painter.setFont(ui::font(names_, bold));
+  // Very narrow: in two rows, over the sky of the section.
+  painter.drawText(QRectF(box.left(), box.top(), box.width(), px(40)), Qt::AlignTop | Qt::TextWordWrap, text);
 }
 
 void Strip::paint_figures(QPainter& painter, int index) const {
@@ -163,7 +177,8 @@ void Strip::paint_figures(QPainter& painter, int index) const {
     letters.setBold(false);
   painter.setFont(letters);
   painter.setPen(old || later(index) ? theme().ink3 : theme().ink2);
-  const QRectF box = this->cell(index).adjusted(px(pad), 0, -px(pad), -px(4));
+  const double bob = index + 1 == finished && chosen() == finished ? px(10) : 0;  // the plumb bob stands there
+  const QRectF box = this->cell(index).adjusted(px(pad), 0, -px(pad) - bob, -px(4));
   const bool two = keeps_ == Keeps::two_rows;
   const QRectF low(box.left(), box.bottom() - px(16), box.width(), px(16));
   const QRectF costs = two ? low.translated(0, -px(15)) : low;

@@ -46,7 +46,8 @@ class Strip : public QWidget {
   int chosen() const;  // 9: none, the finished job
   QRectF section_room() const;
   void paint_name(QPainter& painter, int index) const;
-  double paint_signs(QPainter& painter, int index, double right) const;
+  void paint_signs(QPainter& painter, int index) const;
+  void measure_names(double room);
   void paint_figures(QPainter& painter, int index) const;
   void paint_plumb_line(QPainter& painter) const;
 
@@ -55,6 +56,8 @@ class Strip : public QWidget {
   StripKinds kinds_;
   Keeps keeps_ = Keeps::all;
   Type figures_ = Type::note;
+  Type names_ = Type::text;
+  bool signs_below_ = false;  // counts have no room beside the names
   double pressed_at_ = -1;
   bool dragged_ = false;
 };
