@@ -131,6 +131,10 @@ void MainWindow::follow_desk() {
   connect(prompt_, &Prompt::chosen, plan_,
           [this](const QString& id) { plan_->take(sketch::Chosen{id.toStdString()}); });
   connect(prompt_, &Prompt::entered, plan_, [this] { plan_->take(sketch::Key::enter); });
+  connect(prompt_, &Prompt::keyed, plan_, [this](sketch::Key key) {
+    plan_->take(key);
+    plan_->setFocus(Qt::OtherFocusReason);
+  });
   connect(prompt_, &Prompt::lost_field, plan_, [this] { plan_->setFocus(Qt::OtherFocusReason); });
   connect(prompt_, &Prompt::tried, this, [this](const QString& what) { try_first(what); });
   connect(tools_, &ToolList::picked, plan_, [this](sketch::Hand hand) {

@@ -19,7 +19,7 @@ void show_taped_window(Desk& desk, QWidget* parent) {
     auto* rows = new QVBoxLayout(dialog);
     rows->setContentsMargins(0, 0, 0, 0);
     rows->addWidget(new TapedPanel(desk, dialog));
-    dialog->resize(px(860), px(560));
+    dialog->resize(px(1000), px(560));
   }
   dialog->show();
   dialog->raise();
