@@ -94,14 +94,14 @@ class Section {
   // The tree that stays, and the fence about it.
   void fence() {
     const QPen green(look(Material::planting).line, 1.4);
-    painter_.strokePath(shape({at(0.3, ground), at(0.3, 0.1)}, false), green);
+    painter_.strokePath(shape({at(0.15, ground), at(0.15, 0.1)}, false), green);
     QPainterPath crown;
-    crown.addEllipse(at(0.3, 0.08), 9, 9);
+    crown.addEllipse(at(0.15, 0.08), 9, 9);
     paint_material(painter_, crown, Material::planting);
     QPainterPath posts;
-    for (const double cell : {0.5, 0.68, 0.86}) posts.addPath(shape({at(cell, ground), at(cell, 0.02)}, false));
-    posts.addPath(shape({at(0.5, 0.08), at(0.86, 0.08)}, false));
-    posts.addPath(shape({at(0.5, 0.19), at(0.86, 0.19)}, false));
+    for (const double cell : {0.3, 0.41, 0.52}) posts.addPath(shape({at(cell, ground), at(cell, 0.02)}, false));
+    posts.addPath(shape({at(0.3, 0.08), at(0.52, 0.08)}, false));
+    posts.addPath(shape({at(0.3, 0.19), at(0.52, 0.19)}, false));
     if (built(Stage::protect))
       ink(posts, 1.3);
     else
