@@ -44,7 +44,7 @@
     </message>
     <message>
         <source>Where something cuts in</source>
-        <translation>Donde algo la corta</translation>
+        <translation>Donde entra otro elemento</translation>
     </message>
     <message>
         <source>not given</source>
@@ -920,7 +920,7 @@
     </message>
     <message>
         <source>Stays, built on</source>
-        <translation>Se queda, se construye encima</translation>
+        <translation>Se queda, se construye sobre él</translation>
     </message>
     <message>
         <source>Steel in it</source>
@@ -1116,7 +1116,7 @@
     </message>
     <message>
         <source>Flight</source>
-        <translation>Tramo de escalones</translation>
+        <translation>Tramo</translation>
     </message>
     <message>
         <source>Step or tread</source>
@@ -1124,7 +1124,7 @@
     </message>
     <message>
         <source>Riser block</source>
-        <translation>Bloque de contrahuella</translation>
+        <translation>Bloque contrahuella</translation>
     </message>
     <message>
         <source>Rise, foot to landing</source>
@@ -1332,7 +1332,7 @@
     </message>
     <message>
         <source>In place</source>
-        <translation>Ya colocado</translation>
+        <translation>En su sitio</translation>
     </message>
     <message>
         <source>Courses</source>
@@ -1829,7 +1829,7 @@ Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</t
     </message>
     <message>
         <source>holds: %1</source>
-        <translation>vale: %1</translation>
+        <translation>fijo: %1</translation>
     </message>
     <message>
         <source>Not read. %1</source>
@@ -2335,7 +2335,7 @@ Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</t
     </message>
     <message>
         <source>ordered by the %1 %2</source>
-        <translation>se pide por %1 %2</translation>
+        <translation>se pide de a %1 %2</translation>
     </message>
     <message>
         <source>ordered in whole pieces</source>
@@ -2682,11 +2682,11 @@ Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</t
     </message>
     <message>
         <source>the way is a tie or an offset: type t or o</source>
-        <translation>el tipo es liga o normal: escriba t para liga, o para normal</translation>
+        <translation>el tipo es liga o normal: escriba l o n</translation>
     </message>
     <message>
         <source>the side is left or right: type l or r</source>
-        <translation>el lado es izquierda o derecha: escriba l para izquierda, r para derecha</translation>
+        <translation>el lado es izquierda o derecha: escriba i o d</translation>
     </message>
     <message>
         <source>Type tape %1</source>
@@ -2803,7 +2803,7 @@ Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</t
     </message>
     <message>
         <source>Whole job, out of date</source>
-        <translation>Todo el trabajo, sin actualizar</translation>
+        <translation>Todo el trabajo, desactualizado</translation>
     </message>
 </context>
 <context>
@@ -3033,7 +3033,7 @@ Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</t
     </message>
     <message>
         <source>Depth</source>
-        <translation>Profundidad</translation>
+        <translation>Fondo</translation>
     </message>
     <message>
         <source>Rise</source>
@@ -3801,7 +3801,7 @@ Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</t
     </message>
     <message>
         <source>Keep the first one</source>
-        <translation>Conservar el primero</translation>
+        <translation>Conservar el original</translation>
     </message>
     <message>
         <source>The longer way round</source>
