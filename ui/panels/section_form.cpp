@@ -143,6 +143,8 @@ void SectionForm::place() {
     rows_[i].room = all[i];
     const QRect& room = all[i];
     const int wide = wide_of_value();
+    if (auto* told = qobject_cast<QLabel*>(rows_[i].value))
+      told->setAlignment((stacked(width()) ? Qt::AlignLeft : Qt::AlignRight) | Qt::AlignVCenter);
     if (stacked(width())) {
       const int text = rows_[i].words->heightForWidth(room.width());
       rows_[i].words->setGeometry(room.left(), room.top(), room.width(), text);
