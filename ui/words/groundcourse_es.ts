@@ -96,7 +96,7 @@
     </message>
     <message>
         <source>Edging</source>
-        <translation>Orilla</translation>
+        <translation>Bordura</translation>
     </message>
     <message>
         <source>Restraint</source>
@@ -3577,7 +3577,7 @@ Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</t
     </message>
     <message>
         <source>Edging</source>
-        <translation>Orilla</translation>
+        <translation>Bordura</translation>
     </message>
     <message>
         <source>Pipe</source>
