@@ -72,8 +72,8 @@ bool sharp(const Row& beside, std::size_t i) {
 
 // Strips and corners, all of them together. What a strip has past a neighbour, on that one's other side, is nearer to
 // the neighbour than to its own edge, and so not on this side of the path. (Not so where an edge bends over the one
-// before it, so that the path crosses itself behind a sharp corner: there left and right mean nothing, and ground may be
-// missing.)
+// before it, so that the path crosses itself behind a sharp corner: there left and right mean nothing, and ground may
+// be missing.)
 problem::Result<Region> united(const Path& path, double left, double limit) {
   const Row beside = row(path, left);
   const Row other_side = row(path, -left);

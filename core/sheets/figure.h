@@ -62,20 +62,20 @@ enum class Line {
   coping_joint,
   geotextile,
   pipe,
-  cut_edge,    // of a section
-  later,       // not there yet: dashed
-  open_dig,    // top edge of a hole
-  light        // ornament
+  cut_edge,  // of a section
+  later,     // not there yet: dashed
+  open_dig,  // top edge of a hole
+  light      // ornament
 };
 
 struct Area {
   std::vector<Contour> contours;  // even-odd
   Material material = Material::none;
   Line line = Line::none;
-  int tone = 0;        // of the material's tones: which way a unit lies
-  bool cut = false;    // a cut unit: lighter
-  bool sliver = false; // solid
-  bool later = false;  // dashed outline, no fill
+  int tone = 0;         // of the material's tones: which way a unit lies
+  bool cut = false;     // a cut unit: lighter
+  bool sliver = false;  // solid
+  bool later = false;   // dashed outline, no fill
   plan::ElementId of;
   std::string word = {};  // of a patch of fall, what it says: good, flat, steep, to the house, to the pool
 };
@@ -127,8 +127,8 @@ struct Figure {
   Vec high;
 };
 
-Contour contour(std::span<const geometry::Edge> ring);                  // closed, metres from the origin
-Contour contour(const geometry::Path& path);                            // open or closed
+Contour contour(std::span<const geometry::Edge> ring);  // closed, metres from the origin
+Contour contour(const geometry::Path& path);            // open or closed
 std::vector<Contour> contours(const geometry::Region& region);
 
 }  // namespace sheets

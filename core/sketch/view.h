@@ -41,7 +41,21 @@ struct Stroke {
 };
 
 // What the pointer took hold of. Each has a mark of a shape of its own.
-enum class Takes { nothing, corner, crossing, middle, centre, edge, square, parallel, tangent, equal, closing, grid, angle };
+enum class Takes {
+  nothing,
+  corner,
+  crossing,
+  middle,
+  centre,
+  edge,
+  square,
+  parallel,
+  tangent,
+  equal,
+  closing,
+  grid,
+  angle
+};
 struct Mark {
   Takes takes = Takes::nothing;
   geometry::Point at;

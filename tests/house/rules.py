@@ -14,7 +14,6 @@ LONGEST = {".cpp": 400, ".h": 200}
 LISTED = {
     "core/plan/element.h": 240,             # one small struct for each kind of element, read as one list
     "core/store/columns.h": 250,            # the columns of every table, named once for both ways
-    "core/takeoff/edges/coping.cpp": 410,   # one pool's coping from line to order
 }
 ORDER = ["problem", "units", "geometry", "catalogue", "plan", "sketch", "takeoff", "estimate", "results", "sheets", "files", "store"]
 # files reads and writes what results makes, and store keeps what files can read: both may use what stands before them.

@@ -24,8 +24,8 @@ struct Theme {
   QColor flag, flag_wash, care, care_wash, good;
   QColor site_plan;
 };
-const Theme& theme();           // the one in use
-void set_dark(bool dark);       // and tells everybody by QApplication's palette
+const Theme& theme();      // the one in use
+void set_dark(bool dark);  // and tells everybody by QApplication's palette
 bool system_is_dark();
 
 // A material's ground (two or more tones), its line, and the ground of its cut pieces.

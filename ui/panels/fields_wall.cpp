@@ -51,7 +51,8 @@ std::vector<Field> built_of(const plan::ElementId& id) {
   return {
       as_item(made<Wall>(id, "block", Fields::tr("Block"), [](auto& w) { return &w.block; }), blocks),
       or_none(as_item(made<Wall>(id, "cap", Fields::tr("Cap"), [](auto& w) { return &w.cap; }), caps)),
-      not_below_0(made<Wall>(id, "wall/cap_overhang", Fields::tr("Cap overhang"), [](auto& w) { return &w.cap_overhang; })),
+      not_below_0(
+          made<Wall>(id, "wall/cap_overhang", Fields::tr("Cap overhang"), [](auto& w) { return &w.cap_overhang; })),
       or_none(as_item(made<Wall>(id, "adhesive", Fields::tr("Adhesive"), [](auto& w) { return &w.adhesive; }),
                       {"adhesive"})),
       made<Wall>(id, "glued", Fields::tr("Glued between courses"), [](auto& w) { return &w.glued; }),
@@ -90,8 +91,9 @@ std::vector<Field> height_fields(const plan::ElementId& id, const Wall& wall) {
       {made<Wall>(id, "wall/height", Fields::tr("Top above the ground in front"), [](auto& w) { return &w.height; }),
        as_words(made<Wall>(id, "fixed", Fields::tr("Keeps its height"), [](auto& w) { return &w.fixed; }),
                 {{"top", Fields::tr("Top")}, {"base", Fields::tr("Base")}}),
-       within(made<Wall>(id, "wall/bury_courses", Fields::tr("Courses below ground"), [](auto& w) { return &w.bury_courses; }), 0,
-              50)});
+       within(made<Wall>(id, "wall/bury_courses", Fields::tr("Courses below ground"),
+                         [](auto& w) { return &w.bury_courses; }),
+              0, 50)});
   add(found,
       heights(id, "top", Fields::tr("Finished top"), [](auto& w) -> auto& { return w.top; }, wall.top.size(), end));
   add(found, heights(

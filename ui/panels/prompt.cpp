@@ -68,6 +68,19 @@ Prompt::Prompt(QWidget* parent)
 }
 
 void Prompt::show_view(const sketch::View& view, const QString& icon) {
+  // Showing it may change the height of the row, and with it the plan, which shows its view again: that one comes next.
+  waiting_ = Shown{view, icon};
+  if (showing_) return;
+  showing_ = true;
+  while (waiting_) {
+    const Shown next = std::move(*waiting_);
+    waiting_.reset();
+    show_now(next.view, next.icon);
+  }
+  showing_ = false;
+}
+
+void Prompt::show_now(const sketch::View& view, const QString& icon) {
   sign_->name = icon;
   sign_->update();
   QPalette palette = hand_->palette();

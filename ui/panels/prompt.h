@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QWidget>
+#include <optional>
 #include <vector>
 
 #include "sketch/event.h"
@@ -44,6 +45,11 @@ class Prompt : public QWidget {
   void lost_field();  // the field with the keyboard is gone: the plan takes it
 
  private:
+  struct Shown {
+    sketch::View view;
+    QString icon;
+  };
+  void show_now(const sketch::View& view, const QString& icon);
   void show_fields(const std::vector<sketch::Field>& fields);
   void show_choices(const std::vector<sketch::Choice>& choices);
   void show_wrong(const std::vector<sketch::Field>& fields);
@@ -59,6 +65,8 @@ class Prompt : public QWidget {
   PromptNote* wrong_;
   PromptNote* said_;
   PromptNote* first_;
+  std::optional<Shown> waiting_;
+  bool showing_ = false;
 };
 
 }  // namespace ui

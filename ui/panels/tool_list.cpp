@@ -167,9 +167,18 @@ void ToolList::show_hand(Hand hand) {
     tool->setFocusPolicy(taken ? Qt::StrongFocus : Qt::ClickFocus);
     if (taken) {
       setFocusProxy(tool);
-      area_->ensureWidgetVisible(tool, 0, px(8));
+      if (tool == tools_.front())
+        area_->verticalScrollBar()->setValue(0);
+      else
+        area_->ensureWidgetVisible(tool, 0, px(8));
     }
   }
+}
+
+// Another height shows another part of the list: the tool in hand stays in it.
+void ToolList::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  show_hand(hand_);
 }
 
 // Before the scroll area takes the arrow keys for itself.

@@ -33,6 +33,7 @@ class ToolList : public QWidget {
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
 
  private:
   sketch::Hand hand_ = sketch::Hand::pick;

@@ -40,6 +40,7 @@ geometry::Point PlanView::plan_point(QPointF px) const {
 }
 
 void PlanView::mousePressEvent(QMouseEvent* event) {
+  sight_chosen_ = true;  // what a hand works on does not move under it
   const bool pans = event->button() == Qt::MiddleButton || (event->button() == Qt::LeftButton && space_);
   if (pans) {
     pan_ = Pan{event->position(), sight_.origin};

@@ -1,6 +1,7 @@
 #include "ui/plan/plan_view.h"
 
 #include <QEvent>
+#include <QMoveEvent>
 #include <QPainter>
 #include <QPainterPath>
 #include <algorithm>
@@ -58,7 +59,10 @@ PlanView::PlanView(Desk& desk, QWidget* parent) : QWidget(parent), desk_(&desk),
   connect(desk_, &Desk::job_changed, this, &PlanView::job_changed);
   connect(desk_, &Desk::results_changed, this, &PlanView::make_figure);
   connect(desk_, &Desk::stage_changed, this, &PlanView::make_figure);
-  connect(desk_, &Desk::selection_changed, this, &PlanView::refresh_view);
+  connect(desk_, &Desk::selection_changed, this, [this] {
+    show_figure();
+    refresh_view();
+  });
   connect(desk_, &Desk::lit_changed, this, qOverload<>(&QWidget::update));
   connect(desk_, &Desk::wanted_in_view, this, &PlanView::show_place);
   refresh_view();
@@ -87,9 +91,23 @@ void PlanView::job_changed() {
 void PlanView::make_figure() {
   wants_.stage = desk_->stage();
   const ResultsPtr results = desk_->results();
-  painter_ = results ? std::make_unique<FigurePainter>(
-                           std::make_shared<const sheets::Figure>(sheets::plan_figure(*results, wants_)))
-                     : nullptr;
+  figure_ = results ? std::make_shared<const sheets::Figure>(sheets::plan_figure(*results, wants_)) : nullptr;
+  show_figure();
+}
+
+// What a person has to decide stands as a flag on the plan and speaks only where its element is selected, else words
+// would cover the drawing; what stops the total always speaks. The list to solve has all of them.
+void PlanView::show_figure() {
+  painter_.reset();
+  if (figure_) {
+    auto shown = std::make_shared<sheets::Figure>(*figure_);
+    for (sheets::Part& part : shown->parts) {
+      auto* mark = std::get_if<sheets::Mark>(&part);
+      if (mark == nullptr || mark->sign != sheets::Sign::care) continue;
+      if (std::ranges::count(desk_->selected(), mark->of) == 0) mark->text.clear();
+    }
+    painter_ = std::make_unique<FigurePainter>(std::move(shown));
+  }
   base_stale_ = true;
   update();
 }
@@ -167,6 +185,14 @@ QRect PlanView::rect_of(const plan::ElementId& id) const {
 void PlanView::resizeEvent(QResizeEvent*) {
   if (!sight_chosen_) whole_job();
   base_stale_ = true;
+}
+
+// Where the prompt takes more room or less the paper stays where it is on the screen.
+void PlanView::moveEvent(QMoveEvent* event) {
+  if (!sight_chosen_) return;
+  Sight sight = sight_;
+  sight.origin -= event->pos() - event->oldPos();
+  set_sight(sight);
 }
 
 void PlanView::changeEvent(QEvent* event) {

@@ -63,6 +63,7 @@ class PlanView : public QWidget {
   bool event(QEvent* event) override;
   void paintEvent(QPaintEvent* event) override;
   void resizeEvent(QResizeEvent* event) override;
+  void moveEvent(QMoveEvent* event) override;
   void changeEvent(QEvent* event) override;
   void mousePressEvent(QMouseEvent* event) override;
   void mouseMoveEvent(QMouseEvent* event) override;
@@ -82,6 +83,7 @@ class PlanView : public QWidget {
   };
   void job_changed();
   void make_figure();
+  void show_figure();
   void answer(const sketch::Answer& answer);
   void refresh_view();
   bool send_key(const QKeyEvent& event);
@@ -100,6 +102,7 @@ class PlanView : public QWidget {
   JobPtr snaps_of_;  // the job value that the snaps were built over
   mutable std::unique_ptr<sketch::Snaps> snaps_;
   sheets::PlanWants wants_;
+  std::shared_ptr<const sheets::Figure> figure_;
   std::unique_ptr<FigurePainter> painter_;
   Under under_;
   Sight sight_;

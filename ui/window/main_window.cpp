@@ -4,6 +4,7 @@
 #include <QHBoxLayout>
 #include <QMenuBar>
 #include <QMimeData>
+#include <QScrollArea>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -20,7 +21,6 @@
 #include "ui/plan/plan_view.h"
 #include "ui/plan/site_plans.h"
 #include "ui/window/start_page.h"
-#include "ui/words/words.h"
 
 namespace ui {
 
@@ -98,14 +98,24 @@ QWidget* MainWindow::make_right() {
   halves->setHandleWidth(1);
   upper_right_ = new QStackedWidget(halves);
   selected_ = new SelectedPanel(*desk_, upper_right_);
-  stage_ = new StagePanel(*desk_, upper_right_);
+  stage_ = new StagePanel(*desk_);
+  auto* stage_room = new QScrollArea(upper_right_);  // hold points and cautions may be many
+  stage_room->setObjectName("stage-room");
+  stage_room->setFrameShape(QFrame::NoFrame);
+  stage_room->setFocusPolicy(Qt::NoFocus);
+  stage_room->setWidgetResizable(true);
+  stage_room->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  stage_room->setWidget(stage_);
   if (shelf_.catalogue) selected_->set_source(shelf_.catalogue);
   upper_right_->addWidget(selected_);
-  upper_right_->addWidget(stage_);
+  upper_right_->addWidget(stage_room);
   takeoff_ = new TakeoffPanel(*desk_, halves);
   halves->addWidget(upper_right_);
   halves->addWidget(takeoff_);
-  halves->setSizes({330, 390});
+  // Their own scroll bars show the rest: a low window stays low.
+  upper_right_->setMinimumHeight(px(240));
+  takeoff_->setMinimumHeight(px(160));
+  halves->setSizes({400, 320});
   rows->addWidget(halves, 1);
   total_ = new TotalPanel(*desk_, right);
   total_->setFixedHeight(px(foot_px));
@@ -147,14 +157,12 @@ void MainWindow::follow_desk() {
   connect(takeoff_, &TakeoffPanel::wanted_in_catalogue, this, [this](const QString&) {
     if (desk_->the_selected() != nullptr) selected_->show_tab(SelectedPanel::build_up);
   });
-  connect(desk_, &Desk::stage_changed, this, [this] {
-    upper_right_->setCurrentWidget(desk_->stage() && desk_->selected().empty() ? static_cast<QWidget*>(stage_)
-                                                                               : selected_);
-  });
-  connect(desk_, &Desk::selection_changed, this, [this] {
-    upper_right_->setCurrentWidget(desk_->stage() && desk_->selected().empty() ? static_cast<QWidget*>(stage_)
-                                                                               : selected_);
-  });
+  const auto choose_page = [this] {
+    const bool stage = desk_->stage().has_value() && desk_->selected().empty();
+    upper_right_->setCurrentIndex(stage ? 1 : 0);
+  };
+  connect(desk_, &Desk::stage_changed, this, choose_page);
+  connect(desk_, &Desk::selection_changed, this, choose_page);
   const auto job_changed = [this] {
     const QString name = QString::fromStdString(desk_->job().heading.name);
     setWindowTitle((name.isEmpty() ? tr("Job without a name") : name) + QStringLiteral(" - Groundcourse"));
@@ -172,7 +180,7 @@ void MainWindow::follow_desk() {
   tools_->show_hand(plan_->hand());
 }
 
-void MainWindow::show_prompt() { prompt_->show_view(spoken(plan_->view()), tool_icon(plan_->hand())); }
+void MainWindow::show_prompt() { prompt_->show_view(plan_->view(), tool_icon(plan_->hand())); }
 
 // The three things to try with the demo job, each done by its link.
 void MainWindow::try_first(const QString& what) {

@@ -6,6 +6,7 @@
 #include <functional>
 #include <memory>
 
+#include "takeoff/paving/start.h"
 #include "ui/desk/desk.h"
 #include "ui/window/actions.h"
 
@@ -71,7 +72,7 @@ class MainWindow : public QMainWindow {
   void follow_desk();
   void undo();
   void show_prompt();
-  void press_in_pattern(const char* button);
+  void find_start(takeoff::paving::For what);
   void try_first(const QString& what);
   void next_part();
   void new_job();

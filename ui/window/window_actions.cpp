@@ -1,5 +1,4 @@
 // What each action of the window does.
-#include <QAbstractButton>
 #include <QApplication>
 #include <QDialog>
 #include <QDialogButtonBox>
@@ -15,6 +14,7 @@
 #include "ui/look/theme.h"
 #include "ui/panels/prompt.h"
 #include "ui/panels/selected_panel.h"
+#include "ui/panels/start_box.h"
 #include "ui/panels/strip.h"
 #include "ui/panels/takeoff_panel.h"
 #include "ui/panels/tool_list.h"
@@ -40,9 +40,9 @@ void MainWindow::connect_actions() {
   on("below", [this] { plan_->take(sketch::Key::next_below); });
   on("remove", [this] { plan_->take(sketch::Key::erase); });
   on("find", [this] { find(); });
-  on("fewest-cuts", [this] { press_in_pattern("fewest_cuts"); });
-  on("no-slivers", [this] { press_in_pattern("no_slivers"); });
-  on("border", [this] { press_in_pattern("add_border"); });
+  on("fewest-cuts", [this] { find_start(takeoff::paving::For::cuts); });
+  on("no-slivers", [this] { find_start(takeoff::paving::For::slivers); });
+  on("border", [this] { selected_->show_tab(SelectedPanel::pattern); });
   on("whole-job", [this] { plan_->whole_job(); });
   on("zoom-in", [this] { plan_->zoom_in(); });
   on("zoom-out", [this] { plan_->zoom_out(); });
@@ -77,13 +77,12 @@ void MainWindow::connect_actions() {
   on("quit", [] { QApplication::closeAllWindows(); });
 }
 
-// What is laid is chosen on the pattern page of the selected area: its button does it, and the page shows what came of
-// it.
-void MainWindow::press_in_pattern(const char* button) {
+// The pattern page of the selected area looks for it and shows what came of it, before and after.
+void MainWindow::find_start(takeoff::paving::For what) {
   selected_->show_tab(SelectedPanel::pattern);
-  auto* found = selected_->findChild<QAbstractButton*>(QString::fromLatin1(button));
-  if (found != nullptr && found->isEnabled()) {
-    found->click();
+  auto* box = selected_->findChild<StartBox*>(QStringLiteral("start-box"));
+  if (box != nullptr && box->isVisible()) {
+    box->find(what);
   } else {
     prompt_->say(tr("Select a paved area with a pattern first"));
   }

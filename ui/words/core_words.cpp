@@ -249,16 +249,4 @@ namespace {
 
 }  // namespace
 
-sketch::View spoken(sketch::View view) {
-  const auto say = [](std::string& words) { words = said(words).toStdString(); };
-  say(view.hand);
-  say(view.wants);
-  for (sketch::Field& field : view.fields) {
-    say(field.label);
-    if (field.wrong) say(field.understood);
-  }
-  for (sketch::Choice& choice : view.choices) say(choice.label);
-  return view;
-}
-
 }  // namespace ui

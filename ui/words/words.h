@@ -5,8 +5,6 @@
 #include <QString>
 #include <string>
 
-#include "sketch/view.h"
-
 namespace ui {
 
 // Takes the language in use: "en", "es", or the machine's where it is empty. What was said before stays as it was said.
@@ -15,8 +13,5 @@ QString language();  // the one in use: "en" or "es"
 
 // A word or sentence of core, in the language in use.
 QString said(const std::string& english);
-
-// What a tool shows of itself, in the language in use.
-sketch::View spoken(sketch::View view);
 
 }  // namespace ui
