@@ -106,9 +106,14 @@ void Shaper::show(View& view, const Scene& scene) const {
   for (Field& field : fields.shown()) view.fields.push_back(std::move(field));
 }
 
+// Before the first point: what shape it shall be. After it: what the next edge shall be. Both together would fill the
+// prompt.
 void Shaper::show_choices(View& view) const {
-  for (const WayWord& one : ways)
-    if (closes_ || !one.closes_only) view.choices.push_back({one.id, one.label, one.way == way_, false});
+  if (!busy()) {
+    for (const WayWord& one : ways)
+      if (closes_ || !one.closes_only) view.choices.push_back({one.id, one.label, one.way == way_, false});
+    return;
+  }
   if (way_ != Way::corners) return;
   for (const EdgeWord& one : edge_ways) view.choices.push_back({one.id, one.label, one.way == edge_way_, false});
 }

@@ -83,6 +83,7 @@ TEST(LengthField, RefusesWithASentenceAndKeepsTheOldValue) {
   ui::LengthField field(System::us, Measure::part);
   field.set_value(Value(Length::inches(6)));
   field.show();
+  QApplication::setActiveWindow(&field);
   QString refused;
   QObject::connect(&field, &ui::TypedField::refused, [&refused](const QString& sentence) { refused = sentence; });
   type(&field, "six");

@@ -107,6 +107,7 @@ Field name_of(const plan::ElementId& id) {
 std::vector<Field> fields_of_job() {
   Field units = as_words(heading("units", Fields::tr("Units"), [](auto& h) { return &h.units; }),
                          {{"us", Fields::tr("Feet and inches")}, {"metric", Fields::tr("Metres")}});
+  units.by_order = true;  // of an enumeration
   Field notes = heading("notes", Fields::tr("Notes"), [](auto& h) { return &h.notes; });
   notes.editor = Editor::long_text;
   return {heading("name", Fields::tr("Name"), [](auto& h) { return &h.name; }),

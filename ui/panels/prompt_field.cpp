@@ -89,7 +89,7 @@ bool PromptField::eventFilter(QObject* watched, QEvent* event) {
   return QWidget::eventFilter(watched, event);
 }
 
-// Tab and Enter lock what was typed; Tab goes on to the next field.
+// Tab and Enter lock what was typed; Tab goes on to the next field, Enter is then Enter for the tool.
 bool PromptField::take(QKeyEvent& event) {
   const int key = event.key();
   const bool enter = key == Qt::Key_Return || key == Qt::Key_Enter;
@@ -105,6 +105,7 @@ bool PromptField::take(QKeyEvent& event) {
   if (!enter && (key != Qt::Key_Tab || !typing_ || locked_)) return false;
   locked_ = true;
   emit typed(edit_->text(), true);
+  if (enter) emit entered();
   return enter;
 }
 

@@ -11,7 +11,7 @@ namespace {
 
 constexpr int right_margin = 10;
 
-int tag_room() { return px(46); }
+int tag_room() { return px(54); }
 int step_in() { return px(10); }  // of what a figure is made of
 int ring_room() { return px(24); }
 

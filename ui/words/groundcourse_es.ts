@@ -2,13 +2,6 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es">
 <context>
-    <name>EdgesPage</name>
-    <message>
-        <source>Its edges are not known yet.</source>
-        <translation>Aún no se conocen sus bordes.</translation>
-    </message>
-</context>
-<context>
     <name>Fields</name>
     <message>
         <source>%1 %2</source>
@@ -1356,498 +1349,6 @@
     </message>
 </context>
 <context>
-    <name>Header</name>
-    <message>
-        <source>Undo</source>
-        <translation>Deshacer</translation>
-    </message>
-    <message>
-        <source>Redo</source>
-        <translation>Rehacer</translation>
-    </message>
-    <message>
-        <source>Save a version</source>
-        <translation>Guardar versión</translation>
-    </message>
-    <message>
-        <source>Print sheets</source>
-        <translation>Imprimir hojas</translation>
-    </message>
-    <message>
-        <source>Header</source>
-        <translation>Encabezado</translation>
-    </message>
-    <message>
-        <source>working copy</source>
-        <translation>copia de trabajo</translation>
-    </message>
-    <message>
-        <source>Saved versions come with the job book. Every edit is kept already.</source>
-        <translation>Las versiones guardadas vienen con el libro de trabajos. Cada cambio ya queda guardado.</translation>
-    </message>
-    <message>
-        <source>Printing comes with the sheets.</source>
-        <translation>La impresión viene con las hojas.</translation>
-    </message>
-    <message>
-        <source>Job without a name</source>
-        <translation>Trabajo sin nombre</translation>
-    </message>
-    <message>
-        <source>Undo %1</source>
-        <translation>Deshacer %1</translation>
-    </message>
-    <message>
-        <source>Nothing to undo</source>
-        <translation>Nada que deshacer</translation>
-    </message>
-    <message>
-        <source>Redo %1</source>
-        <translation>Rehacer %1</translation>
-    </message>
-    <message>
-        <source>Nothing to redo</source>
-        <translation>Nada que rehacer</translation>
-    </message>
-</context>
-<context>
-    <name>HoldList</name>
-    <message>
-        <source>before %1</source>
-        <translation>antes de %1</translation>
-    </message>
-    <message>
-        <source>looked at by %1, %2</source>
-        <translation>revisado por %1, %2</translation>
-    </message>
-</context>
-<context>
-    <name>KnownModel</name>
-    <message>
-        <source>Point</source>
-        <translation>Punto</translation>
-    </message>
-    <message>
-        <source>East</source>
-        <translation>Este</translation>
-    </message>
-    <message>
-        <source>North</source>
-        <translation>Norte</translation>
-    </message>
-    <message>
-        <source>there is a known point of that name: type another</source>
-        <translation>ya hay un punto conocido con ese nombre: escriba otro</translation>
-    </message>
-    <message>
-        <source>Known point %1</source>
-        <translation>Punto conocido %1</translation>
-    </message>
-    <message>
-        <source>Take out known point %1</source>
-        <translation>Quitar punto conocido %1</translation>
-    </message>
-</context>
-<context>
-    <name>LookForm</name>
-    <message>
-        <source>Who looked at it and when</source>
-        <translation>Quién lo revisó y cuándo</translation>
-    </message>
-    <message>
-        <source>Who</source>
-        <translation>Quién</translation>
-    </message>
-    <message>
-        <source>When</source>
-        <translation>Cuándo</translation>
-    </message>
-    <message>
-        <source>Today</source>
-        <translation>Hoy</translation>
-    </message>
-    <message>
-        <source>Looked at</source>
-        <translation>Revisado</translation>
-    </message>
-    <message>
-        <source>Not now</source>
-        <translation>Ahora no</translation>
-    </message>
-    <message>
-        <source>Who looked at it is missing: type a name.</source>
-        <translation>Falta quién lo revisó: escriba un nombre.</translation>
-    </message>
-    <message>
-        <source>The day is missing: type it, or press Today.</source>
-        <translation>Falta el día: escríbalo, u oprima Hoy.</translation>
-    </message>
-</context>
-<context>
-    <name>MainWindow</name>
-    <message>
-        <source>Job without a name</source>
-        <translation>Trabajo sin nombre</translation>
-    </message>
-    <message>
-        <source>Undo</source>
-        <translation>Deshacer</translation>
-    </message>
-    <message>
-        <source>Redo</source>
-        <translation>Rehacer</translation>
-    </message>
-    <message>
-        <source>About Groundcourse</source>
-        <translation>Acerca de Groundcourse</translation>
-    </message>
-    <message>
-        <source>Groundcourse: from the drawing of a paved outdoor space to a priced order list.
-Free software under the GNU General Public License, version 3 or later.</source>
-        <translation>Groundcourse: del dibujo de un espacio exterior pavimentado a una lista de pedido con precios.
-Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</translation>
-    </message>
-    <message>
-        <source>Select a paved area with a pattern first</source>
-        <translation>Primero elija un área pavimentada con aparejo</translation>
-    </message>
-    <message>
-        <source>Find an element or an action</source>
-        <translation>Buscar un elemento o una acción</translation>
-    </message>
-    <message>
-        <source>What to find</source>
-        <translation>Qué buscar</translation>
-    </message>
-    <message>
-        <source>What was found</source>
-        <translation>Lo encontrado</translation>
-    </message>
-    <message>
-        <source>Keys</source>
-        <translation>Teclas</translation>
-    </message>
-    <message>
-        <source>Key</source>
-        <translation>Tecla</translation>
-    </message>
-    <message>
-        <source>What it does</source>
-        <translation>Qué hace</translation>
-    </message>
-    <message>
-        <source>Esc</source>
-        <translation>Esc</translation>
-    </message>
-    <message>
-        <source>One step back; twice to Pick</source>
-        <translation>Un paso atrás; dos veces, a Elegir</translation>
-    </message>
-    <message>
-        <source>Enter</source>
-        <translation>Intro</translation>
-    </message>
-    <message>
-        <source>Finishes what is drawn</source>
-        <translation>Termina lo que se dibuja</translation>
-    </message>
-    <message>
-        <source>Backspace</source>
-        <translation>Retroceso</translation>
-    </message>
-    <message>
-        <source>Takes the last point back</source>
-        <translation>Quita el último punto</translation>
-    </message>
-    <message>
-        <source>Tab</source>
-        <translation>Tab</translation>
-    </message>
-    <message>
-        <source>Length, angle, next field</source>
-        <translation>Longitud, ángulo, campo siguiente</translation>
-    </message>
-    <message>
-        <source>Digits</source>
-        <translation>Cifras</translation>
-    </message>
-    <message>
-        <source>Type a length while drawing</source>
-        <translation>Escribir una longitud al dibujar</translation>
-    </message>
-    <message>
-        <source>A while drawing</source>
-        <translation>A al dibujar</translation>
-    </message>
-    <message>
-        <source>Line or arc</source>
-        <translation>Línea o arco</translation>
-    </message>
-    <message>
-        <source>Arrows, Shift and arrows</source>
-        <translation>Flechas, Mayús y flechas</translation>
-    </message>
-    <message>
-        <source>Move what is selected by a step, by ten</source>
-        <translation>Mueve lo elegido un paso, diez pasos</translation>
-    </message>
-    <message>
-        <source>Shift, Alt while drawing</source>
-        <translation>Mayús, Alt al dibujar</translation>
-    </message>
-    <message>
-        <source>Angles in steps of 15 degrees; take hold of nothing</source>
-        <translation>Ángulos de 15 en 15 grados; no se agarra a nada</translation>
-    </message>
-    <message>
-        <source>Space and drag, middle button</source>
-        <translation>Espacio y arrastrar, botón central</translation>
-    </message>
-    <message>
-        <source>Move the paper</source>
-        <translation>Mover el papel</translation>
-    </message>
-    <message>
-        <source> or </source>
-        <translation> o </translation>
-    </message>
-    <message>
-        <source>, line %1</source>
-        <translation>, línea %1</translation>
-    </message>
-    <message>
-        <source>%1 can&apos;t be written: %2</source>
-        <translation>No se puede escribir %1: %2</translation>
-    </message>
-    <message>
-        <source>New job</source>
-        <translation>Trabajo nuevo</translation>
-    </message>
-    <message>
-        <source>The list is still being worked out: write it in a moment</source>
-        <translation>La lista aún se está calculando: escríbala en un momento</translation>
-    </message>
-    <message>
-        <source>The material list is in %1</source>
-        <translation>La lista de materiales está en %1</translation>
-    </message>
-    <message>
-        <source>The job is in %1</source>
-        <translation>El trabajo está en %1</translation>
-    </message>
-    <message>
-        <source>%1 can&apos;t be read: %2</source>
-        <translation>No se puede leer %1: %2</translation>
-    </message>
-    <message>
-        <source>The drawing names no unit: it was read in feet</source>
-        <translation>El dibujo no indica unidad: se leyó en pies</translation>
-    </message>
-    <message>
-        <source>The drawing names no unit: it was read in metres</source>
-        <translation>El dibujo no indica unidad: se leyó en metros</translation>
-    </message>
-    <message>
-        <source>Bring in outlines</source>
-        <translation>Traer contornos</translation>
-    </message>
-    <message>
-        <source>Bring in a job file</source>
-        <translation>Traer un archivo de trabajo</translation>
-    </message>
-    <message>
-        <source>Job files (*.json)</source>
-        <translation>Archivos de trabajo (*.json)</translation>
-    </message>
-    <message>
-        <source>Write a job file</source>
-        <translation>Escribir un archivo de trabajo</translation>
-    </message>
-    <message>
-        <source>Bring in a site plan</source>
-        <translation>Traer un plano del sitio</translation>
-    </message>
-    <message>
-        <source>Site plans (*.png *.jpg *.jpeg *.pdf *.geojson *.json *.dxf)</source>
-        <translation>Planos del sitio (*.png *.jpg *.jpeg *.pdf *.geojson *.json *.dxf)</translation>
-    </message>
-    <message>
-        <source>Bring in outlines as elements</source>
-        <translation>Traer contornos como elementos</translation>
-    </message>
-    <message>
-        <source>Outlines (*.geojson *.json *.dxf)</source>
-        <translation>Contornos (*.geojson *.json *.dxf)</translation>
-    </message>
-    <message>
-        <source>Material list</source>
-        <translation>Lista de materiales</translation>
-    </message>
-    <message>
-        <source>material-list.csv</source>
-        <translation>lista-de-materiales.csv</translation>
-    </message>
-    <message>
-        <source>Tables (*.csv)</source>
-        <translation>Tablas (*.csv)</translation>
-    </message>
-    <message>
-        <source>Setting-out table</source>
-        <translation>Tabla de trazo</translation>
-    </message>
-    <message>
-        <source>setting-out.csv</source>
-        <translation>tabla-de-trazo.csv</translation>
-    </message>
-    <message>
-        <source>The setting-out table is in %1</source>
-        <translation>La tabla de trazo está en %1</translation>
-    </message>
-    <message>
-        <source>Items of this job</source>
-        <translation>Artículos de este trabajo</translation>
-    </message>
-    <message>
-        <source>items.csv</source>
-        <translation>articulos.csv</translation>
-    </message>
-    <message>
-        <source>The items are in %1</source>
-        <translation>Los artículos están en %1</translation>
-    </message>
-</context>
-<context>
-    <name>PlanView</name>
-    <message>
-        <source>net area %1 %2</source>
-        <translation>área neta %1 %2</translation>
-    </message>
-    <message>
-        <source>ft²</source>
-        <translation>ft²</translation>
-    </message>
-    <message>
-        <source>m²</source>
-        <translation>m²</translation>
-    </message>
-    <message>
-        <source>length %1 %2</source>
-        <translation>longitud %1 %2</translation>
-    </message>
-    <message>
-        <source>ft</source>
-        <translation>ft</translation>
-    </message>
-    <message>
-        <source>m</source>
-        <translation>m</translation>
-    </message>
-    <message>
-        <source>What lies here</source>
-        <translation>Qué hay aquí</translation>
-    </message>
-    <message>
-        <source>Nothing is drawn here</source>
-        <translation>Aquí no hay nada dibujado</translation>
-    </message>
-    <message>
-        <source>later</source>
-        <translation>después</translation>
-    </message>
-    <message>
-        <source>expansion joint</source>
-        <translation>junta de expansión</translation>
-    </message>
-    <message>
-        <source>isolation joint</source>
-        <translation>junta de aislamiento</translation>
-    </message>
-    <message>
-        <source>restraint</source>
-        <translation>contención</translation>
-    </message>
-    <message>
-        <source>kerb</source>
-        <translation>bordillo</translation>
-    </message>
-    <message>
-        <source>flush</source>
-        <translation>a ras</translation>
-    </message>
-    <message>
-        <source>Plan</source>
-        <translation>Planta</translation>
-    </message>
-</context>
-<context>
-    <name>PriceField</name>
-    <message>
-        <source>Give a price for %1</source>
-        <translation>Dar precio a %1</translation>
-    </message>
-    <message>
-        <source>per %1</source>
-        <translation>por %1</translation>
-    </message>
-    <message>
-        <source>Give it</source>
-        <translation>Dar precio</translation>
-    </message>
-    <message>
-        <source>Others supply it</source>
-        <translation>Lo ponen otros</translation>
-    </message>
-</context>
-<context>
-    <name>Prompt</name>
-    <message>
-        <source>Prompt</source>
-        <translation>Indicación</translation>
-    </message>
-    <message>
-        <source>Choose stage 3</source>
-        <translation>Elegir la etapa 3</translation>
-    </message>
-    <message>
-        <source>Drag a corner</source>
-        <translation>Arrastrar una esquina</translation>
-    </message>
-    <message>
-        <source>Print the crew list</source>
-        <translation>Imprimir la lista de cuadrilla</translation>
-    </message>
-    <message>
-        <source>This is a demo job. Try:</source>
-        <translation>Este es un trabajo de muestra. Pruebe:</translation>
-    </message>
-</context>
-<context>
-    <name>PromptField</name>
-    <message>
-        <source>not read</source>
-        <translation>no se entendió</translation>
-    </message>
-    <message>
-        <source>holds: %1</source>
-        <translation>fijo: %1</translation>
-    </message>
-    <message>
-        <source>Not read. %1</source>
-        <translation>No se entendió. %1</translation>
-    </message>
-</context>
-<context>
-    <name>PromptNote</name>
-    <message>
-        <source>Close</source>
-        <translation>Cerrar</translation>
-    </message>
-    <message>
-        <source>Close this sentence</source>
-        <translation>Cerrar esta frase</translation>
-    </message>
-</context>
-<context>
     <name>QDialog</name>
     <message>
         <source>Jobs</source>
@@ -1888,92 +1389,6 @@ Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</t
     <message>
         <source>Measuring in</source>
         <translation>Toma de medidas</translation>
-    </message>
-</context>
-<context>
-    <name>SelectedPanel</name>
-    <message>
-        <source>Selected</source>
-        <translation>Elegido</translation>
-    </message>
-    <message>
-        <source>Name</source>
-        <translation>Nombre</translation>
-    </message>
-    <message>
-        <source>No name</source>
-        <translation>Sin nombre</translation>
-    </message>
-    <message>
-        <source>Build-up</source>
-        <translation>Capas</translation>
-    </message>
-    <message>
-        <source>Pattern</source>
-        <translation>Aparejo</translation>
-    </message>
-    <message>
-        <source>Edges</source>
-        <translation>Bordes</translation>
-    </message>
-    <message>
-        <source>Levels</source>
-        <translation>Niveles</translation>
-    </message>
-    <message>
-        <source>The job</source>
-        <translation>El trabajo</translation>
-    </message>
-    <message>
-        <source>Nothing is selected</source>
-        <translation>No hay nada elegido</translation>
-    </message>
-    <message>
-        <source>%1 selected</source>
-        <translation>%1 elegidos</translation>
-    </message>
-</context>
-<context>
-    <name>SettingsDialog</name>
-    <message>
-        <source>Settings</source>
-        <translation>Ajustes</translation>
-    </message>
-    <message>
-        <source>Language</source>
-        <translation>Idioma</translation>
-    </message>
-    <message>
-        <source>As the machine</source>
-        <translation>El del equipo</translation>
-    </message>
-    <message>
-        <source>Light or dark</source>
-        <translation>Claro u oscuro</translation>
-    </message>
-    <message>
-        <source>Light</source>
-        <translation>Claro</translation>
-    </message>
-    <message>
-        <source>Dark</source>
-        <translation>Oscuro</translation>
-    </message>
-    <message>
-        <source>Size of text</source>
-        <translation>Tamaño del texto</translation>
-    </message>
-    <message>
-        <source>%1 px</source>
-        <translation>%1 px</translation>
-    </message>
-    <message>
-        <source>Take these</source>
-        <translation>Usar estos</translation>
-    </message>
-    <message>
-        <source>Leave as it was</source>
-        <translation>Dejar como estaba</translation>
     </message>
 </context>
 <context>
@@ -2076,59 +1491,6 @@ Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</t
     </message>
 </context>
 <context>
-    <name>SitePlans</name>
-    <message>
-        <source>The site plan %1 is not there any more: bring it in again</source>
-        <translation>El plano del sitio %1 ya no está: tráigalo de nuevo</translation>
-    </message>
-    <message>
-        <source>Bring in a site plan</source>
-        <translation>Traer un plano del sitio</translation>
-    </message>
-</context>
-<context>
-    <name>SolveItems</name>
-    <message>
-        <source>Problem</source>
-        <translation>Problema</translation>
-    </message>
-    <message>
-        <source>To decide</source>
-        <translation>Por decidir</translation>
-    </message>
-    <message>
-        <source>To know</source>
-        <translation>Aviso</translation>
-    </message>
-    <message>
-        <source>Go to it</source>
-        <translation>Ir ahí</translation>
-    </message>
-    <message>
-        <source>Nothing is to solve.</source>
-        <translation>No hay nada por resolver.</translation>
-    </message>
-</context>
-<context>
-    <name>SolvePanel</name>
-    <message>
-        <source>To solve</source>
-        <translation>Por resolver</translation>
-    </message>
-    <message>
-        <source>What is to solve</source>
-        <translation>Qué está por resolver</translation>
-    </message>
-    <message>
-        <source>Show what is to know (%1)</source>
-        <translation>Mostrar avisos (%1)</translation>
-    </message>
-    <message>
-        <source>Nothing is to solve.</source>
-        <translation>No hay nada por resolver.</translation>
-    </message>
-</context>
-<context>
     <name>Stage</name>
     <message>
         <source>day %1</source>
@@ -2137,154 +1499,6 @@ Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</t
     <message>
         <source>days %1 to %2</source>
         <translation>días %1 a %2</translation>
-    </message>
-</context>
-<context>
-    <name>StagePanel</name>
-    <message>
-        <source>Decides: %1</source>
-        <translation>Decide: %1</translation>
-    </message>
-    <message>
-        <source>Caution. %1</source>
-        <translation>Precaución. %1</translation>
-    </message>
-    <message>
-        <source>Before it is covered up</source>
-        <translation>Antes de taparlo</translation>
-    </message>
-    <message>
-        <source>Take back a look</source>
-        <translation>Anular una revisión</translation>
-    </message>
-    <message>
-        <source>The job as it stands when this stage is done.</source>
-        <translation>El trabajo como queda al terminar esta etapa.</translation>
-    </message>
-    <message>
-        <source>crew of %1</source>
-        <translation>cuadrilla de %1</translation>
-    </message>
-    <message>
-        <source>Stage %1, %2</source>
-        <translation>Etapa %1, %2</translation>
-    </message>
-    <message>
-        <source>This stage covers 1 thing that nobody has looked at: %1.</source>
-        <translation>Esta etapa tapa 1 cosa que nadie ha revisado: %1.</translation>
-    </message>
-    <message>
-        <source>This stage covers %1 things that nobody has looked at yet.</source>
-        <translation>Esta etapa tapa %1 cosas que nadie ha revisado aún.</translation>
-    </message>
-    <message>
-        <source>Looked at: %1</source>
-        <translation>Revisado: %1</translation>
-    </message>
-</context>
-<context>
-    <name>StartBox</name>
-    <message>
-        <source>Where to start laying</source>
-        <translation>Dónde empezar a colocar</translation>
-    </message>
-    <message>
-        <source>Move this edge, free edges only</source>
-        <translation>Mover este borde, solo bordes libres</translation>
-    </message>
-    <message>
-        <source>Move it there</source>
-        <translation>Moverlo ahí</translation>
-    </message>
-    <message>
-        <source>Stop</source>
-        <translation>Parar</translation>
-    </message>
-    <message>
-        <source>All its edges meet something, or are curved.</source>
-        <translation>Todos sus bordes topan con algo, o son curvos.</translation>
-    </message>
-    <message>
-        <source>Edge %1, %2</source>
-        <translation>Borde %1, %2</translation>
-    </message>
-    <message>
-        <source>Where it costs least</source>
-        <translation>Donde cuesta menos</translation>
-    </message>
-    <message>
-        <source>Trying starts …</source>
-        <translation>Probando arranques …</translation>
-    </message>
-    <message>
-        <source>The job was changed meanwhile. Ask again.</source>
-        <translation>El trabajo cambió entretanto. Pida de nuevo.</translation>
-    </message>
-    <message>
-        <source>Least cut if edges are off</source>
-        <translation>Corte menor con bordes desviados</translation>
-    </message>
-    <message>
-        <source>%1: it starts in the best place found already.</source>
-        <translation>%1: ya arranca en el mejor lugar encontrado.</translation>
-    </message>
-    <message>
-        <source>%1 in %2</source>
-        <translation>%1 en %2</translation>
-    </message>
-    <message>
-        <source>%1: the start point was moved.</source>
-        <translation>%1: se movió el punto de arranque.</translation>
-    </message>
-    <message>
-        <source>Trying places for edge %1 …</source>
-        <translation>Probando lugares para el borde %1 …</translation>
-    </message>
-    <message>
-        <source>Edge %1 lies best where it is.</source>
-        <translation>El borde %1 queda mejor donde está.</translation>
-    </message>
-    <message>
-        <source>Edge %1 out by %2</source>
-        <translation>Borde %1 hacia afuera %2</translation>
-    </message>
-    <message>
-        <source>Edge %1 in by %2</source>
-        <translation>Borde %1 hacia adentro %2</translation>
-    </message>
-    <message>
-        <source>Move edge %1 of %2</source>
-        <translation>Mover borde %1 de %2</translation>
-    </message>
-</context>
-<context>
-    <name>StartPage</name>
-    <message>
-        <source>How to begin</source>
-        <translation>Cómo empezar</translation>
-    </message>
-    <message>
-        <source>An empty job</source>
-        <translation>Un trabajo vacío</translation>
-    </message>
-    <message>
-        <source>Draw an area</source>
-        <translation>Dibujar un área</translation>
-    </message>
-    <message>
-        <source>Bring in a site plan</source>
-        <translation>Traer un plano del sitio</translation>
-    </message>
-    <message>
-        <source>Open the demo job</source>
-        <translation>Abrir el trabajo de muestra</translation>
-    </message>
-</context>
-<context>
-    <name>Strip</name>
-    <message>
-        <source>Order of work</source>
-        <translation>Orden de obra</translation>
     </message>
 </context>
 <context>
@@ -2355,364 +1569,6 @@ Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</t
     </message>
 </context>
 <context>
-    <name>TakeoffItems</name>
-    <message>
-        <source>plan</source>
-        <translation>planta</translation>
-    </message>
-    <message>
-        <source>section</source>
-        <translation>sección</translation>
-    </message>
-    <message>
-        <source>catalogue</source>
-        <translation>catálogo</translation>
-    </message>
-    <message>
-        <source>choices</source>
-        <translation>opciones</translation>
-    </message>
-    <message>
-        <source>The share of %1: %2 of %3, as it is needed for %4.</source>
-        <translation>La parte de %1: %2 de %3, según se necesita para %4.</translation>
-    </message>
-    <message>
-        <source>%1 for %2 together.</source>
-        <translation>%1 para %2 en conjunto.</translation>
-    </message>
-    <message>
-        <source>Stage %1</source>
-        <translation>Etapa %1</translation>
-    </message>
-    <message>
-        <source>Give a price for %1</source>
-        <translation>Dar precio a %1</translation>
-    </message>
-    <message>
-        <source>ordered %1</source>
-        <translation>pedido %1</translation>
-    </message>
-</context>
-<context>
-    <name>TakeoffPanel</name>
-    <message>
-        <source>Takeoff</source>
-        <translation>Medición</translation>
-    </message>
-    <message>
-        <source>Takeoff lines</source>
-        <translation>Renglones de medición</translation>
-    </message>
-    <message numerus="yes">
-        <source>To solve, %n</source>
-        <translation>
-            <numerusform>Por resolver, %n</numerusform>
-            <numerusform>Por resolver, %n</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>To solve</source>
-        <translation>Por resolver</translation>
-    </message>
-    <message>
-        <source>This element</source>
-        <translation>Este elemento</translation>
-    </message>
-    <message>
-        <source>This stage</source>
-        <translation>Esta etapa</translation>
-    </message>
-    <message>
-        <source>Whole job</source>
-        <translation>Todo el trabajo</translation>
-    </message>
-    <message>
-        <source>Nothing is ordered yet. Draw an area, and give it a build-up.</source>
-        <translation>Aún no se pide nada. Dibuje un área y dele capas.</translation>
-    </message>
-    <message>
-        <source>Nothing is ordered for this element.</source>
-        <translation>No se pide nada para este elemento.</translation>
-    </message>
-    <message>
-        <source>Nothing is ordered for this stage.</source>
-        <translation>No se pide nada para esta etapa.</translation>
-    </message>
-    <message>
-        <source>%1, %2, is one of the choices for the whole job.</source>
-        <translation>%1, %2, es una de las opciones para todo el trabajo.</translation>
-    </message>
-    <message>
-        <source>%1, %2, stands in the job&apos;s catalogue under %3.</source>
-        <translation>%1, %2, está en el catálogo del trabajo en %3.</translation>
-    </message>
-</context>
-<context>
-    <name>TapedPanel</name>
-    <message>
-        <source>Measuring in</source>
-        <translation>Toma de medidas</translation>
-    </message>
-    <message>
-        <source>Tapes as read</source>
-        <translation>Cintas como se leyeron</translation>
-    </message>
-    <message>
-        <source>Worst first</source>
-        <translation>Peor primero</translation>
-    </message>
-    <message>
-        <source>Strike out</source>
-        <translation>Tachar</translation>
-    </message>
-    <message>
-        <source>Take out</source>
-        <translation>Quitar</translation>
-    </message>
-    <message>
-        <source>Why it does not count</source>
-        <translation>Por qué no cuenta</translation>
-    </message>
-    <message>
-        <source>What the tapes still need</source>
-        <translation>Qué falta a las cintas</translation>
-    </message>
-    <message>
-        <source>Known points</source>
-        <translation>Puntos conocidos</translation>
-    </message>
-    <message>
-        <source>Corner of what is drawn</source>
-        <translation>Esquina de lo dibujado</translation>
-    </message>
-    <message>
-        <source>Add this corner</source>
-        <translation>Agregar esta esquina</translation>
-    </message>
-    <message>
-        <source>Draw through points</source>
-        <translation>Dibujar por puntos</translation>
-    </message>
-    <message>
-        <source>Points to draw through</source>
-        <translation>Puntos por los que se dibuja</translation>
-    </message>
-    <message>
-        <source>A, B, (C), D</source>
-        <translation>A, B, (C), D</translation>
-    </message>
-    <message>
-        <source>In order. In brackets: a point that an arc goes through.</source>
-        <translation>En orden. Entre paréntesis: un punto por el que pasa un arco.</translation>
-    </message>
-    <message>
-        <source>Draw as</source>
-        <translation>Dibujar como</translation>
-    </message>
-    <message>
-        <source>Area</source>
-        <translation>Área</translation>
-    </message>
-    <message>
-        <source>Pool</source>
-        <translation>Alberca</translation>
-    </message>
-    <message>
-        <source>Building</source>
-        <translation>Edificio</translation>
-    </message>
-    <message>
-        <source>Keep-out</source>
-        <translation>Vano</translation>
-    </message>
-    <message>
-        <source>Wall</source>
-        <translation>Muro</translation>
-    </message>
-    <message>
-        <source>Edge</source>
-        <translation>Borde</translation>
-    </message>
-    <message>
-        <source>Levels</source>
-        <translation>Niveles</translation>
-    </message>
-    <message>
-        <source>Smooth curve</source>
-        <translation>Curva suave</translation>
-    </message>
-    <message>
-        <source>Draw</source>
-        <translation>Dibujar</translation>
-    </message>
-    <message>
-        <source>Points found: %1</source>
-        <translation>Puntos hallados: %1</translation>
-    </message>
-    <message>
-        <source>Missing: %1</source>
-        <translation>Faltan: %1</translation>
-    </message>
-    <message>
-        <source>Tapes to spare: %1</source>
-        <translation>Cintas de sobra: %1</translation>
-    </message>
-    <message>
-        <source>Count it again</source>
-        <translation>Contarla otra vez</translation>
-    </message>
-    <message>
-        <source>%1, corner %2</source>
-        <translation>%1, esquina %2</translation>
-    </message>
-    <message>
-        <source>%1 %2, corner %3</source>
-        <translation>%1 %2, esquina %3</translation>
-    </message>
-    <message>
-        <source>Why tape %1 does not count</source>
-        <translation>Por qué la cinta %1 no cuenta</translation>
-    </message>
-    <message>
-        <source>A tape is struck out with a reason: type why</source>
-        <translation>Una cinta se tacha con un motivo: escriba por qué</translation>
-    </message>
-    <message>
-        <source>Nothing is drawn yet that has a corner</source>
-        <translation>Aún no hay nada dibujado que tenga esquina</translation>
-    </message>
-    <message>
-        <source>%1 is among the known points already</source>
-        <translation>%1 ya está entre los puntos conocidos</translation>
-    </message>
-    <message>
-        <source>Draw %1 through taped points</source>
-        <translation>Dibujar %1 por puntos medidos</translation>
-    </message>
-    <message>
-        <source>%1 is drawn</source>
-        <translation>%1 está dibujado</translation>
-    </message>
-</context>
-<context>
-    <name>TapesModel</name>
-    <message>
-        <source>Tape</source>
-        <translation>Cinta</translation>
-    </message>
-    <message>
-        <source>Point</source>
-        <translation>Punto</translation>
-    </message>
-    <message>
-        <source>Way</source>
-        <translation>Tipo</translation>
-    </message>
-    <message>
-        <source>From</source>
-        <translation>De</translation>
-    </message>
-    <message>
-        <source>To</source>
-        <translation>A</translation>
-    </message>
-    <message>
-        <source>Reads</source>
-        <translation>Lectura</translation>
-    </message>
-    <message>
-        <source>Offset</source>
-        <translation>Normal</translation>
-    </message>
-    <message>
-        <source>Side</source>
-        <translation>Lado</translation>
-    </message>
-    <message>
-        <source>Off</source>
-        <translation>Desvío</translation>
-    </message>
-    <message>
-        <source>State</source>
-        <translation>Estado</translation>
-    </message>
-    <message>
-        <source>struck out: %1</source>
-        <translation>tachada: %1</translation>
-    </message>
-    <message>
-        <source>point not found</source>
-        <translation>punto no hallado</translation>
-    </message>
-    <message>
-        <source>to fill in</source>
-        <translation>por llenar</translation>
-    </message>
-    <message>
-        <source>off by %1</source>
-        <translation>desvío de %1</translation>
-    </message>
-    <message>
-        <source>disagrees</source>
-        <translation>no concuerda</translation>
-    </message>
-    <message>
-        <source>agrees</source>
-        <translation>concuerda</translation>
-    </message>
-    <message>
-        <source>no check</source>
-        <translation>sin comprobar</translation>
-    </message>
-    <message>
-        <source>tie</source>
-        <translation>liga</translation>
-    </message>
-    <message>
-        <source>offset</source>
-        <translation>normal</translation>
-    </message>
-    <message>
-        <source>left</source>
-        <translation>izquierda</translation>
-    </message>
-    <message>
-        <source>right</source>
-        <translation>derecha</translation>
-    </message>
-    <message>
-        <source>the way is a tie or an offset: type t or o</source>
-        <translation>el tipo es liga o normal: escriba l o n</translation>
-    </message>
-    <message>
-        <source>the side is left or right: type l or r</source>
-        <translation>el lado es izquierda o derecha: escriba i o d</translation>
-    </message>
-    <message>
-        <source>Type tape %1</source>
-        <translation>Escribir cinta %1</translation>
-    </message>
-    <message>
-        <source>Count tape %1 again</source>
-        <translation>Contar otra vez la cinta %1</translation>
-    </message>
-    <message>
-        <source>Strike out tape %1</source>
-        <translation>Tachar cinta %1</translation>
-    </message>
-    <message>
-        <source>Take out tape %1</source>
-        <translation>Quitar cinta %1</translation>
-    </message>
-</context>
-<context>
-    <name>ToolList</name>
-    <message>
-        <source>Tools</source>
-        <translation>Herramientas</translation>
-    </message>
-</context>
-<context>
     <name>Total</name>
     <message>
         <source>1 line has no price</source>
@@ -2745,65 +1601,6 @@ Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</t
     <message>
         <source>%1 days</source>
         <translation>%1 días</translation>
-    </message>
-</context>
-<context>
-    <name>TotalPanel</name>
-    <message>
-        <source>Go to it</source>
-        <translation>Ir ahí</translation>
-    </message>
-    <message>
-        <source>Stop</source>
-        <translation>Parar</translation>
-    </message>
-    <message>
-        <source>Total</source>
-        <translation>Total</translation>
-    </message>
-    <message>
-        <source>Computing</source>
-        <translation>Calculando</translation>
-    </message>
-    <message>
-        <source>Where the money goes</source>
-        <translation>Adónde va el dinero</translation>
-    </message>
-    <message>
-        <source>Material %1</source>
-        <translation>Material %1</translation>
-    </message>
-    <message>
-        <source>Labour %1</source>
-        <translation>Mano de obra %1</translation>
-    </message>
-    <message>
-        <source>Machines %1</source>
-        <translation>Máquinas %1</translation>
-    </message>
-    <message>
-        <source>Fees %1</source>
-        <translation>Cuotas %1</translation>
-    </message>
-    <message>
-        <source>Whole job</source>
-        <translation>Todo el trabajo</translation>
-    </message>
-    <message>
-        <source>Whole job, finished</source>
-        <translation>Todo el trabajo, terminado</translation>
-    </message>
-    <message>
-        <source>Whole job so far</source>
-        <translation>Todo el trabajo hasta ahora</translation>
-    </message>
-    <message>
-        <source>Whole job, computing</source>
-        <translation>Todo el trabajo, calculando</translation>
-    </message>
-    <message>
-        <source>Whole job, out of date</source>
-        <translation>Todo el trabajo, desactualizado</translation>
     </message>
 </context>
 <context>
@@ -4010,6 +2807,785 @@ Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</t
     </message>
 </context>
 <context>
+    <name>ui::EdgesPage</name>
+    <message>
+        <source>Its edges are not known yet.</source>
+        <translation>Aún no se conocen sus bordes.</translation>
+    </message>
+</context>
+<context>
+    <name>ui::Header</name>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Rehacer</translation>
+    </message>
+    <message>
+        <source>Save a version</source>
+        <translation>Guardar versión</translation>
+    </message>
+    <message>
+        <source>Print sheets</source>
+        <translation>Imprimir hojas</translation>
+    </message>
+    <message>
+        <source>Header</source>
+        <translation>Encabezado</translation>
+    </message>
+    <message>
+        <source>working copy</source>
+        <translation>copia de trabajo</translation>
+    </message>
+    <message>
+        <source>Saved versions come with the job book. Every edit is kept already.</source>
+        <translation>Las versiones guardadas vienen con el libro de trabajos. Cada cambio ya queda guardado.</translation>
+    </message>
+    <message>
+        <source>Printing comes with the sheets.</source>
+        <translation>La impresión viene con las hojas.</translation>
+    </message>
+    <message>
+        <source>Job without a name</source>
+        <translation>Trabajo sin nombre</translation>
+    </message>
+    <message>
+        <source>Undo %1</source>
+        <translation>Deshacer %1</translation>
+    </message>
+    <message>
+        <source>Nothing to undo</source>
+        <translation>Nada que deshacer</translation>
+    </message>
+    <message>
+        <source>Redo %1</source>
+        <translation>Rehacer %1</translation>
+    </message>
+    <message>
+        <source>Nothing to redo</source>
+        <translation>Nada que rehacer</translation>
+    </message>
+</context>
+<context>
+    <name>ui::HoldList</name>
+    <message>
+        <source>before %1</source>
+        <translation>antes de %1</translation>
+    </message>
+    <message>
+        <source>looked at by %1, %2</source>
+        <translation>revisado por %1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ui::KnownModel</name>
+    <message>
+        <source>Point</source>
+        <translation>Punto</translation>
+    </message>
+    <message>
+        <source>East</source>
+        <translation>Este</translation>
+    </message>
+    <message>
+        <source>North</source>
+        <translation>Norte</translation>
+    </message>
+    <message>
+        <source>there is a known point of that name: type another</source>
+        <translation>ya hay un punto conocido con ese nombre: escriba otro</translation>
+    </message>
+    <message>
+        <source>Known point %1</source>
+        <translation>Punto conocido %1</translation>
+    </message>
+    <message>
+        <source>Take out known point %1</source>
+        <translation>Quitar punto conocido %1</translation>
+    </message>
+</context>
+<context>
+    <name>ui::LookForm</name>
+    <message>
+        <source>Who looked at it and when</source>
+        <translation>Quién lo revisó y cuándo</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Quién</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>Today</source>
+        <translation>Hoy</translation>
+    </message>
+    <message>
+        <source>Looked at</source>
+        <translation>Revisado</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation>Ahora no</translation>
+    </message>
+    <message>
+        <source>Who looked at it is missing: type a name.</source>
+        <translation>Falta quién lo revisó: escriba un nombre.</translation>
+    </message>
+    <message>
+        <source>The day is missing: type it, or press Today.</source>
+        <translation>Falta el día: escríbalo, u oprima Hoy.</translation>
+    </message>
+</context>
+<context>
+    <name>ui::MainWindow</name>
+    <message>
+        <source>Job without a name</source>
+        <translation>Trabajo sin nombre</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Rehacer</translation>
+    </message>
+    <message>
+        <source>About Groundcourse</source>
+        <translation>Acerca de Groundcourse</translation>
+    </message>
+    <message>
+        <source>Groundcourse: from the drawing of a paved outdoor space to a priced order list.
+Free software under the GNU General Public License, version 3 or later.</source>
+        <translation>Groundcourse: del dibujo de un espacio exterior pavimentado a una lista de pedido con precios.
+Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</translation>
+    </message>
+    <message>
+        <source>Select a paved area with a pattern first</source>
+        <translation>Primero elija un área pavimentada con aparejo</translation>
+    </message>
+    <message>
+        <source>Find an element or an action</source>
+        <translation>Buscar un elemento o una acción</translation>
+    </message>
+    <message>
+        <source>What to find</source>
+        <translation>Qué buscar</translation>
+    </message>
+    <message>
+        <source>What was found</source>
+        <translation>Lo encontrado</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Teclas</translation>
+    </message>
+    <message>
+        <source>Key</source>
+        <translation>Tecla</translation>
+    </message>
+    <message>
+        <source>What it does</source>
+        <translation>Qué hace</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>One step back; twice to Pick</source>
+        <translation>Un paso atrás; dos veces, a Elegir</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Intro</translation>
+    </message>
+    <message>
+        <source>Finishes what is drawn</source>
+        <translation>Termina lo que se dibuja</translation>
+    </message>
+    <message>
+        <source>Backspace</source>
+        <translation>Retroceso</translation>
+    </message>
+    <message>
+        <source>Takes the last point back</source>
+        <translation>Quita el último punto</translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation>Tab</translation>
+    </message>
+    <message>
+        <source>Length, angle, next field</source>
+        <translation>Longitud, ángulo, campo siguiente</translation>
+    </message>
+    <message>
+        <source>Digits</source>
+        <translation>Cifras</translation>
+    </message>
+    <message>
+        <source>Type a length while drawing</source>
+        <translation>Escribir una longitud al dibujar</translation>
+    </message>
+    <message>
+        <source>A while drawing</source>
+        <translation>A al dibujar</translation>
+    </message>
+    <message>
+        <source>Line or arc</source>
+        <translation>Línea o arco</translation>
+    </message>
+    <message>
+        <source>Arrows, Shift and arrows</source>
+        <translation>Flechas, Mayús y flechas</translation>
+    </message>
+    <message>
+        <source>Move what is selected by a step, by ten</source>
+        <translation>Mueve lo elegido un paso, diez pasos</translation>
+    </message>
+    <message>
+        <source>Shift, Alt while drawing</source>
+        <translation>Mayús, Alt al dibujar</translation>
+    </message>
+    <message>
+        <source>Angles in steps of 15 degrees; take hold of nothing</source>
+        <translation>Ángulos de 15 en 15 grados; no se agarra a nada</translation>
+    </message>
+    <message>
+        <source>Space and drag, middle button</source>
+        <translation>Espacio y arrastrar, botón central</translation>
+    </message>
+    <message>
+        <source>Move the paper</source>
+        <translation>Mover el papel</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation> o </translation>
+    </message>
+    <message>
+        <source>, line %1</source>
+        <translation>, línea %1</translation>
+    </message>
+    <message>
+        <source>%1 can&apos;t be written: %2</source>
+        <translation>No se puede escribir %1: %2</translation>
+    </message>
+    <message>
+        <source>New job</source>
+        <translation>Trabajo nuevo</translation>
+    </message>
+    <message>
+        <source>The list is still being worked out: write it in a moment</source>
+        <translation>La lista aún se está calculando: escríbala en un momento</translation>
+    </message>
+    <message>
+        <source>The material list is in %1</source>
+        <translation>La lista de materiales está en %1</translation>
+    </message>
+    <message>
+        <source>The job is in %1</source>
+        <translation>El trabajo está en %1</translation>
+    </message>
+    <message>
+        <source>%1 can&apos;t be read: %2</source>
+        <translation>No se puede leer %1: %2</translation>
+    </message>
+    <message>
+        <source>The drawing names no unit: it was read in feet</source>
+        <translation>El dibujo no indica unidad: se leyó en pies</translation>
+    </message>
+    <message>
+        <source>The drawing names no unit: it was read in metres</source>
+        <translation>El dibujo no indica unidad: se leyó en metros</translation>
+    </message>
+    <message>
+        <source>Bring in outlines</source>
+        <translation>Traer contornos</translation>
+    </message>
+    <message>
+        <source>Bring in a job file</source>
+        <translation>Traer un archivo de trabajo</translation>
+    </message>
+    <message>
+        <source>Job files (*.json)</source>
+        <translation>Archivos de trabajo (*.json)</translation>
+    </message>
+    <message>
+        <source>Write a job file</source>
+        <translation>Escribir un archivo de trabajo</translation>
+    </message>
+    <message>
+        <source>Bring in a site plan</source>
+        <translation>Traer un plano del sitio</translation>
+    </message>
+    <message>
+        <source>Site plans (*.png *.jpg *.jpeg *.pdf *.geojson *.json *.dxf)</source>
+        <translation>Planos del sitio (*.png *.jpg *.jpeg *.pdf *.geojson *.json *.dxf)</translation>
+    </message>
+    <message>
+        <source>Bring in outlines as elements</source>
+        <translation>Traer contornos como elementos</translation>
+    </message>
+    <message>
+        <source>Outlines (*.geojson *.json *.dxf)</source>
+        <translation>Contornos (*.geojson *.json *.dxf)</translation>
+    </message>
+    <message>
+        <source>Material list</source>
+        <translation>Lista de materiales</translation>
+    </message>
+    <message>
+        <source>material-list.csv</source>
+        <translation>lista-de-materiales.csv</translation>
+    </message>
+    <message>
+        <source>Tables (*.csv)</source>
+        <translation>Tablas (*.csv)</translation>
+    </message>
+    <message>
+        <source>Setting-out table</source>
+        <translation>Tabla de trazo</translation>
+    </message>
+    <message>
+        <source>setting-out.csv</source>
+        <translation>tabla-de-trazo.csv</translation>
+    </message>
+    <message>
+        <source>The setting-out table is in %1</source>
+        <translation>La tabla de trazo está en %1</translation>
+    </message>
+    <message>
+        <source>Items of this job</source>
+        <translation>Artículos de este trabajo</translation>
+    </message>
+    <message>
+        <source>items.csv</source>
+        <translation>articulos.csv</translation>
+    </message>
+    <message>
+        <source>The items are in %1</source>
+        <translation>Los artículos están en %1</translation>
+    </message>
+</context>
+<context>
+    <name>ui::PlanView</name>
+    <message>
+        <source>net area %1 %2</source>
+        <translation>área neta %1 %2</translation>
+    </message>
+    <message>
+        <source>ft²</source>
+        <translation>ft²</translation>
+    </message>
+    <message>
+        <source>m²</source>
+        <translation>m²</translation>
+    </message>
+    <message>
+        <source>length %1 %2</source>
+        <translation>longitud %1 %2</translation>
+    </message>
+    <message>
+        <source>ft</source>
+        <translation>ft</translation>
+    </message>
+    <message>
+        <source>m</source>
+        <translation>m</translation>
+    </message>
+    <message>
+        <source>What lies here</source>
+        <translation>Qué hay aquí</translation>
+    </message>
+    <message>
+        <source>Nothing is drawn here</source>
+        <translation>Aquí no hay nada dibujado</translation>
+    </message>
+    <message>
+        <source>later</source>
+        <translation>después</translation>
+    </message>
+    <message>
+        <source>expansion joint</source>
+        <translation>junta de expansión</translation>
+    </message>
+    <message>
+        <source>isolation joint</source>
+        <translation>junta de aislamiento</translation>
+    </message>
+    <message>
+        <source>restraint</source>
+        <translation>contención</translation>
+    </message>
+    <message>
+        <source>kerb</source>
+        <translation>bordillo</translation>
+    </message>
+    <message>
+        <source>flush</source>
+        <translation>a ras</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Planta</translation>
+    </message>
+</context>
+<context>
+    <name>ui::PriceField</name>
+    <message>
+        <source>Give a price for %1</source>
+        <translation>Dar precio a %1</translation>
+    </message>
+    <message>
+        <source>per %1</source>
+        <translation>por %1</translation>
+    </message>
+    <message>
+        <source>Give it</source>
+        <translation>Dar precio</translation>
+    </message>
+    <message>
+        <source>Others supply it</source>
+        <translation>Lo ponen otros</translation>
+    </message>
+</context>
+<context>
+    <name>ui::Prompt</name>
+    <message>
+        <source>Prompt</source>
+        <translation>Indicación</translation>
+    </message>
+    <message>
+        <source>Choose stage 3</source>
+        <translation>Elegir la etapa 3</translation>
+    </message>
+    <message>
+        <source>Drag a corner</source>
+        <translation>Arrastrar una esquina</translation>
+    </message>
+    <message>
+        <source>Write the material list</source>
+        <translation>Escribir la lista de materiales</translation>
+    </message>
+    <message>
+        <source>This is a demo job. Try:</source>
+        <translation>Este es un trabajo de muestra. Pruebe:</translation>
+    </message>
+</context>
+<context>
+    <name>ui::PromptField</name>
+    <message>
+        <source>not read</source>
+        <translation>no se entendió</translation>
+    </message>
+    <message>
+        <source>holds: %1</source>
+        <translation>fijo: %1</translation>
+    </message>
+    <message>
+        <source>Not read. %1</source>
+        <translation>No se entendió. %1</translation>
+    </message>
+</context>
+<context>
+    <name>ui::PromptNote</name>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Close this sentence</source>
+        <translation>Cerrar esta frase</translation>
+    </message>
+</context>
+<context>
+    <name>ui::SelectedPanel</name>
+    <message>
+        <source>Selected</source>
+        <translation>Elegido</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>No name</source>
+        <translation>Sin nombre</translation>
+    </message>
+    <message>
+        <source>Build-up</source>
+        <translation>Capas</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Aparejo</translation>
+    </message>
+    <message>
+        <source>Edges</source>
+        <translation>Bordes</translation>
+    </message>
+    <message>
+        <source>Levels</source>
+        <translation>Niveles</translation>
+    </message>
+    <message>
+        <source>The job</source>
+        <translation>El trabajo</translation>
+    </message>
+    <message>
+        <source>Nothing is selected</source>
+        <translation>No hay nada elegido</translation>
+    </message>
+    <message>
+        <source>%1 selected</source>
+        <translation>%1 elegidos</translation>
+    </message>
+</context>
+<context>
+    <name>ui::SettingsDialog</name>
+    <message>
+        <source>Settings</source>
+        <translation>Ajustes</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Idioma</translation>
+    </message>
+    <message>
+        <source>As the machine</source>
+        <translation>El del equipo</translation>
+    </message>
+    <message>
+        <source>Light or dark</source>
+        <translation>Claro u oscuro</translation>
+    </message>
+    <message>
+        <source>Light</source>
+        <translation>Claro</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Oscuro</translation>
+    </message>
+    <message>
+        <source>Size of text</source>
+        <translation>Tamaño del texto</translation>
+    </message>
+    <message>
+        <source>%1 px</source>
+        <translation>%1 px</translation>
+    </message>
+    <message>
+        <source>Take these</source>
+        <translation>Usar estos</translation>
+    </message>
+    <message>
+        <source>Leave as it was</source>
+        <translation>Dejar como estaba</translation>
+    </message>
+</context>
+<context>
+    <name>ui::SitePlans</name>
+    <message>
+        <source>The site plan %1 is not there any more: bring it in again</source>
+        <translation>El plano del sitio %1 ya no está: tráigalo de nuevo</translation>
+    </message>
+    <message>
+        <source>Bring in a site plan</source>
+        <translation>Traer un plano del sitio</translation>
+    </message>
+</context>
+<context>
+    <name>ui::SolveItems</name>
+    <message>
+        <source>Problem</source>
+        <translation>Problema</translation>
+    </message>
+    <message>
+        <source>To decide</source>
+        <translation>Por decidir</translation>
+    </message>
+    <message>
+        <source>To know</source>
+        <translation>Aviso</translation>
+    </message>
+    <message>
+        <source>Go to it</source>
+        <translation>Ir ahí</translation>
+    </message>
+    <message>
+        <source>Nothing is to solve.</source>
+        <translation>No hay nada por resolver.</translation>
+    </message>
+</context>
+<context>
+    <name>ui::SolvePanel</name>
+    <message>
+        <source>To solve</source>
+        <translation>Por resolver</translation>
+    </message>
+    <message>
+        <source>What is to solve</source>
+        <translation>Qué está por resolver</translation>
+    </message>
+    <message>
+        <source>Show what is to know (%1)</source>
+        <translation>Mostrar avisos (%1)</translation>
+    </message>
+    <message>
+        <source>Nothing is to solve.</source>
+        <translation>No hay nada por resolver.</translation>
+    </message>
+</context>
+<context>
+    <name>ui::StagePanel</name>
+    <message>
+        <source>Decides: %1</source>
+        <translation>Decide: %1</translation>
+    </message>
+    <message>
+        <source>Caution. %1</source>
+        <translation>Precaución. %1</translation>
+    </message>
+    <message>
+        <source>Before it is covered up</source>
+        <translation>Antes de taparlo</translation>
+    </message>
+    <message>
+        <source>Take back a look</source>
+        <translation>Anular una revisión</translation>
+    </message>
+    <message>
+        <source>The job as it stands when this stage is done.</source>
+        <translation>El trabajo como queda al terminar esta etapa.</translation>
+    </message>
+    <message>
+        <source>crew of %1</source>
+        <translation>cuadrilla de %1</translation>
+    </message>
+    <message>
+        <source>Stage %1, %2</source>
+        <translation>Etapa %1, %2</translation>
+    </message>
+    <message>
+        <source>This stage covers 1 thing that nobody has looked at: %1.</source>
+        <translation>Esta etapa tapa 1 cosa que nadie ha revisado: %1.</translation>
+    </message>
+    <message>
+        <source>This stage covers %1 things that nobody has looked at yet.</source>
+        <translation>Esta etapa tapa %1 cosas que nadie ha revisado aún.</translation>
+    </message>
+    <message>
+        <source>Looked at: %1</source>
+        <translation>Revisado: %1</translation>
+    </message>
+</context>
+<context>
+    <name>ui::StartBox</name>
+    <message>
+        <source>Where to start laying</source>
+        <translation>Dónde empezar a colocar</translation>
+    </message>
+    <message>
+        <source>Move this edge, free edges only</source>
+        <translation>Mover este borde, solo bordes libres</translation>
+    </message>
+    <message>
+        <source>Move it there</source>
+        <translation>Moverlo ahí</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>All its edges meet something, or are curved.</source>
+        <translation>Todos sus bordes topan con algo, o son curvos.</translation>
+    </message>
+    <message>
+        <source>Edge %1, %2</source>
+        <translation>Borde %1, %2</translation>
+    </message>
+    <message>
+        <source>Where it costs least</source>
+        <translation>Donde cuesta menos</translation>
+    </message>
+    <message>
+        <source>Trying starts …</source>
+        <translation>Probando arranques …</translation>
+    </message>
+    <message>
+        <source>The job was changed meanwhile. Ask again.</source>
+        <translation>El trabajo cambió entretanto. Pida de nuevo.</translation>
+    </message>
+    <message>
+        <source>Least cut if edges are off</source>
+        <translation>Corte menor con bordes desviados</translation>
+    </message>
+    <message>
+        <source>%1: it starts in the best place found already.</source>
+        <translation>%1: ya arranca en el mejor lugar encontrado.</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 en %2</translation>
+    </message>
+    <message>
+        <source>%1: the start point was moved.</source>
+        <translation>%1: se movió el punto de arranque.</translation>
+    </message>
+    <message>
+        <source>Trying places for edge %1 …</source>
+        <translation>Probando lugares para el borde %1 …</translation>
+    </message>
+    <message>
+        <source>Edge %1 lies best where it is.</source>
+        <translation>El borde %1 queda mejor donde está.</translation>
+    </message>
+    <message>
+        <source>Edge %1 out by %2</source>
+        <translation>Borde %1 hacia afuera %2</translation>
+    </message>
+    <message>
+        <source>Edge %1 in by %2</source>
+        <translation>Borde %1 hacia adentro %2</translation>
+    </message>
+    <message>
+        <source>Move edge %1 of %2</source>
+        <translation>Mover borde %1 de %2</translation>
+    </message>
+</context>
+<context>
+    <name>ui::StartPage</name>
+    <message>
+        <source>How to begin</source>
+        <translation>Cómo empezar</translation>
+    </message>
+    <message>
+        <source>An empty job</source>
+        <translation>Un trabajo vacío</translation>
+    </message>
+    <message>
+        <source>Draw an area</source>
+        <translation>Dibujar un área</translation>
+    </message>
+    <message>
+        <source>Bring in a site plan</source>
+        <translation>Traer un plano del sitio</translation>
+    </message>
+    <message>
+        <source>Open the demo job</source>
+        <translation>Abrir el trabajo de muestra</translation>
+    </message>
+</context>
+<context>
     <name>ui::Strip</name>
     <message>
         <source>Protect</source>
@@ -4054,6 +3630,361 @@ Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</t
     <message>
         <source>%1 to decide</source>
         <translation>%1 por decidir</translation>
+    </message>
+    <message>
+        <source>Order of work</source>
+        <translation>Orden de obra</translation>
+    </message>
+</context>
+<context>
+    <name>ui::TakeoffItems</name>
+    <message>
+        <source>plan</source>
+        <translation>planta</translation>
+    </message>
+    <message>
+        <source>section</source>
+        <translation>sección</translation>
+    </message>
+    <message>
+        <source>catalogue</source>
+        <translation>catálogo</translation>
+    </message>
+    <message>
+        <source>choices</source>
+        <translation>opciones</translation>
+    </message>
+    <message>
+        <source>The share of %1: %2 of %3, as it is needed for %4.</source>
+        <translation>La parte de %1: %2 de %3, según se necesita para %4.</translation>
+    </message>
+    <message>
+        <source>%1 for %2 together.</source>
+        <translation>%1 para %2 en conjunto.</translation>
+    </message>
+    <message>
+        <source>Stage %1</source>
+        <translation>Etapa %1</translation>
+    </message>
+    <message>
+        <source>Give a price for %1</source>
+        <translation>Dar precio a %1</translation>
+    </message>
+    <message>
+        <source>ordered %1</source>
+        <translation>pedido %1</translation>
+    </message>
+</context>
+<context>
+    <name>ui::TakeoffPanel</name>
+    <message>
+        <source>Takeoff</source>
+        <translation>Medición</translation>
+    </message>
+    <message>
+        <source>Takeoff lines</source>
+        <translation>Renglones de medición</translation>
+    </message>
+    <message numerus="yes">
+        <source>To solve, %n</source>
+        <translation>
+            <numerusform>Por resolver, %n</numerusform>
+            <numerusform>Por resolver, %n</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>To solve</source>
+        <translation>Por resolver</translation>
+    </message>
+    <message>
+        <source>This element</source>
+        <translation>Este elemento</translation>
+    </message>
+    <message>
+        <source>This stage</source>
+        <translation>Esta etapa</translation>
+    </message>
+    <message>
+        <source>Whole job</source>
+        <translation>Todo el trabajo</translation>
+    </message>
+    <message>
+        <source>Nothing is ordered yet. Draw an area, and give it a build-up.</source>
+        <translation>Aún no se pide nada. Dibuje un área y dele capas.</translation>
+    </message>
+    <message>
+        <source>Nothing is ordered for this element.</source>
+        <translation>No se pide nada para este elemento.</translation>
+    </message>
+    <message>
+        <source>Nothing is ordered for this stage.</source>
+        <translation>No se pide nada para esta etapa.</translation>
+    </message>
+    <message>
+        <source>%1, %2, is one of the choices for the whole job.</source>
+        <translation>%1, %2, es una de las opciones para todo el trabajo.</translation>
+    </message>
+    <message>
+        <source>%1, %2, stands in the job&apos;s catalogue under %3.</source>
+        <translation>%1, %2, está en el catálogo del trabajo en %3.</translation>
+    </message>
+</context>
+<context>
+    <name>ui::TapedPanel</name>
+    <message>
+        <source>Measuring in</source>
+        <translation>Toma de medidas</translation>
+    </message>
+    <message>
+        <source>Tapes as read</source>
+        <translation>Cintas como se leyeron</translation>
+    </message>
+    <message>
+        <source>Worst first</source>
+        <translation>Peor primero</translation>
+    </message>
+    <message>
+        <source>Strike out</source>
+        <translation>Tachar</translation>
+    </message>
+    <message>
+        <source>Take out</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Why it does not count</source>
+        <translation>Por qué no cuenta</translation>
+    </message>
+    <message>
+        <source>What the tapes still need</source>
+        <translation>Qué falta a las cintas</translation>
+    </message>
+    <message>
+        <source>Known points</source>
+        <translation>Puntos conocidos</translation>
+    </message>
+    <message>
+        <source>Corner of what is drawn</source>
+        <translation>Esquina de lo dibujado</translation>
+    </message>
+    <message>
+        <source>Add this corner</source>
+        <translation>Agregar esta esquina</translation>
+    </message>
+    <message>
+        <source>Draw through points</source>
+        <translation>Dibujar por puntos</translation>
+    </message>
+    <message>
+        <source>Points to draw through</source>
+        <translation>Puntos por los que se dibuja</translation>
+    </message>
+    <message>
+        <source>A, B, (C), D</source>
+        <translation>A, B, (C), D</translation>
+    </message>
+    <message>
+        <source>In order. In brackets: a point that an arc goes through.</source>
+        <translation>En orden. Entre paréntesis: un punto por el que pasa un arco.</translation>
+    </message>
+    <message>
+        <source>Draw as</source>
+        <translation>Dibujar como</translation>
+    </message>
+    <message>
+        <source>Area</source>
+        <translation>Área</translation>
+    </message>
+    <message>
+        <source>Pool</source>
+        <translation>Alberca</translation>
+    </message>
+    <message>
+        <source>Building</source>
+        <translation>Edificio</translation>
+    </message>
+    <message>
+        <source>Keep-out</source>
+        <translation>Vano</translation>
+    </message>
+    <message>
+        <source>Wall</source>
+        <translation>Muro</translation>
+    </message>
+    <message>
+        <source>Edge</source>
+        <translation>Borde</translation>
+    </message>
+    <message>
+        <source>Levels</source>
+        <translation>Niveles</translation>
+    </message>
+    <message>
+        <source>Smooth curve</source>
+        <translation>Curva suave</translation>
+    </message>
+    <message>
+        <source>Draw</source>
+        <translation>Dibujar</translation>
+    </message>
+    <message>
+        <source>Points found: %1</source>
+        <translation>Puntos hallados: %1</translation>
+    </message>
+    <message>
+        <source>Missing: %1</source>
+        <translation>Faltan: %1</translation>
+    </message>
+    <message>
+        <source>Tapes to spare: %1</source>
+        <translation>Cintas de sobra: %1</translation>
+    </message>
+    <message>
+        <source>Count it again</source>
+        <translation>Contarla otra vez</translation>
+    </message>
+    <message>
+        <source>%1, corner %2</source>
+        <translation>%1, esquina %2</translation>
+    </message>
+    <message>
+        <source>%1 %2, corner %3</source>
+        <translation>%1 %2, esquina %3</translation>
+    </message>
+    <message>
+        <source>Why tape %1 does not count</source>
+        <translation>Por qué la cinta %1 no cuenta</translation>
+    </message>
+    <message>
+        <source>A tape is struck out with a reason: type why</source>
+        <translation>Una cinta se tacha con un motivo: escriba por qué</translation>
+    </message>
+    <message>
+        <source>Nothing is drawn yet that has a corner</source>
+        <translation>Aún no hay nada dibujado que tenga esquina</translation>
+    </message>
+    <message>
+        <source>%1 is among the known points already</source>
+        <translation>%1 ya está entre los puntos conocidos</translation>
+    </message>
+    <message>
+        <source>Draw %1 through taped points</source>
+        <translation>Dibujar %1 por puntos medidos</translation>
+    </message>
+    <message>
+        <source>%1 is drawn</source>
+        <translation>%1 está dibujado</translation>
+    </message>
+</context>
+<context>
+    <name>ui::TapesModel</name>
+    <message>
+        <source>Tape</source>
+        <translation>Cinta</translation>
+    </message>
+    <message>
+        <source>Point</source>
+        <translation>Punto</translation>
+    </message>
+    <message>
+        <source>Way</source>
+        <translation>Tipo</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>A</translation>
+    </message>
+    <message>
+        <source>Reads</source>
+        <translation>Lectura</translation>
+    </message>
+    <message>
+        <source>Offset</source>
+        <translation>Normal</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Lado</translation>
+    </message>
+    <message>
+        <source>Off</source>
+        <translation>Desvío</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>struck out: %1</source>
+        <translation>tachada: %1</translation>
+    </message>
+    <message>
+        <source>point not found</source>
+        <translation>punto no hallado</translation>
+    </message>
+    <message>
+        <source>to fill in</source>
+        <translation>por llenar</translation>
+    </message>
+    <message>
+        <source>off by %1</source>
+        <translation>desvío de %1</translation>
+    </message>
+    <message>
+        <source>disagrees</source>
+        <translation>no concuerda</translation>
+    </message>
+    <message>
+        <source>agrees</source>
+        <translation>concuerda</translation>
+    </message>
+    <message>
+        <source>no check</source>
+        <translation>sin comprobar</translation>
+    </message>
+    <message>
+        <source>tie</source>
+        <translation>liga</translation>
+    </message>
+    <message>
+        <source>offset</source>
+        <translation>normal</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>izquierda</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>derecha</translation>
+    </message>
+    <message>
+        <source>the way is a tie or an offset: type t or o</source>
+        <translation>el tipo es liga o normal: escriba l o n</translation>
+    </message>
+    <message>
+        <source>the side is left or right: type l or r</source>
+        <translation>el lado es izquierda o derecha: escriba i o d</translation>
+    </message>
+    <message>
+        <source>Type tape %1</source>
+        <translation>Escribir cinta %1</translation>
+    </message>
+    <message>
+        <source>Count tape %1 again</source>
+        <translation>Contar otra vez la cinta %1</translation>
+    </message>
+    <message>
+        <source>Strike out tape %1</source>
+        <translation>Tachar cinta %1</translation>
+    </message>
+    <message>
+        <source>Take out tape %1</source>
+        <translation>Quitar cinta %1</translation>
     </message>
 </context>
 <context>
@@ -4173,6 +4104,69 @@ Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</t
     <message>
         <source>Start point</source>
         <translation>Punto de arranque</translation>
+    </message>
+    <message>
+        <source>Tools</source>
+        <translation>Herramientas</translation>
+    </message>
+</context>
+<context>
+    <name>ui::TotalPanel</name>
+    <message>
+        <source>Go to it</source>
+        <translation>Ir ahí</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Total</source>
+        <translation>Total</translation>
+    </message>
+    <message>
+        <source>Computing</source>
+        <translation>Calculando</translation>
+    </message>
+    <message>
+        <source>Where the money goes</source>
+        <translation>Adónde va el dinero</translation>
+    </message>
+    <message>
+        <source>Material %1</source>
+        <translation>Material %1</translation>
+    </message>
+    <message>
+        <source>Labour %1</source>
+        <translation>Mano de obra %1</translation>
+    </message>
+    <message>
+        <source>Machines %1</source>
+        <translation>Máquinas %1</translation>
+    </message>
+    <message>
+        <source>Fees %1</source>
+        <translation>Cuotas %1</translation>
+    </message>
+    <message>
+        <source>Whole job</source>
+        <translation>Todo el trabajo</translation>
+    </message>
+    <message>
+        <source>Whole job, finished</source>
+        <translation>Todo el trabajo, terminado</translation>
+    </message>
+    <message>
+        <source>Whole job so far</source>
+        <translation>Todo el trabajo hasta ahora</translation>
+    </message>
+    <message>
+        <source>Whole job, computing</source>
+        <translation>Todo el trabajo, calculando</translation>
+    </message>
+    <message>
+        <source>Whole job, out of date</source>
+        <translation>Todo el trabajo, desactualizado</translation>
     </message>
 </context>
 </TS>
