@@ -33,7 +33,6 @@ std::vector<Grip> corners(const Element& element);
 struct DrawnEdge {
   Corner start;  // the corner at which the edge starts
   geometry::Curve curve;
-  bool operator==(const DrawnEdge&) const = default;
 };
 std::vector<DrawnEdge> drawn_edges(
     const Element& element);  // of a freeform ring: its arcs, with the control point before

@@ -131,6 +131,14 @@ problem::Result<Element> offset(Element element, Length out) {
   if (shape == nullptr) return std::unexpected(not_closed(element));
   const auto region = region_of(element, *shape);
   if (!region) return std::unexpected(region.error());
+  // Strips along so many edges are united for minutes while a person waits. A yard has some hundred edges; only
+  // freeform outlines as long as a town have more.
+  constexpr std::size_t most_edges = 1000;
+  std::size_t edges = 0;
+  for (const geometry::Outline* outline : region->outlines()) edges += outline->edges().size();
+  if (edges > most_edges)
+    return std::unexpected(refused(element, "offset-edges", "This outline has more than 1,000 edges.",
+                                   "Draw the outer line anew, or offset parts of it."));
   const auto grown = geometry::offset(*region, out, geometry::Corner::mitred);
   if (!grown) return std::unexpected(grown.error());
   if (grown->polygons().size() != 1)

@@ -7,7 +7,7 @@ using program::Folder;
 using program::run;
 
 TEST(Commands, wrongWordsAreExitTwo) {
-  EXPECT_EQ(run({}).code, 2);
+  EXPECT_EQ(run({"kitchen.txt"}).code, 2) << "neither a command nor a job file";
   EXPECT_EQ(run({"bake", "a cake"}).code, 2);
   EXPECT_EQ(run({"takeoff"}).code, 2);
   EXPECT_EQ(run({"takeoff", demo("pool-terrace-a.json"), "--as", "song"}).code, 2);

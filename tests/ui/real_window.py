@@ -36,7 +36,7 @@ def tasks_on_a_display(build, environment):
 
 
 def jobs_in(folder):
-    book = next(Path(folder).rglob("*.sqlite*"), None) or next(Path(folder).rglob("*.db"), None)
+    book = next(Path(folder).rglob("book.sqlite"), None)
     if book is None:
         return None
     with sqlite3.connect(f"file:{book}?mode=ro", uri=True) as database:

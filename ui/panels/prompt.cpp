@@ -43,9 +43,9 @@ Prompt::Prompt(QWidget* parent)
   setObjectName(QStringLiteral("prompt"));
   setAccessibleName(tr("Prompt"));
   setAutoFillBackground(true);
-  flow_->setContentsMargins(px(14), 0, px(14), 0);
+  flow_->setContentsMargins(px(14), px(4), px(14), px(2));
   flow_->set_gaps(px(10), 0);
-  flow_->set_least_row(px(43));
+  flow_->set_least_row(px(38));
   hand_->setObjectName(QStringLiteral("hand"));
   hand_->setFont(ui::font(Type::text, true));
   wants_->setObjectName(QStringLiteral("wants"));
@@ -137,7 +137,9 @@ void Prompt::show_choices(const std::vector<sketch::Choice>& choices) {
   const bool same =
       choices_.size() == choice_ids_.size() && std::ranges::equal(choices, choice_ids_, {}, &sketch::Choice::id);
   if (!same) {
+    bool lost = false;
     for (FlatButton* each : choices_) {
+      lost = lost || each->hasFocus();
       flow_->removeWidget(each);
       each->hide();
       each->deleteLater();
@@ -157,6 +159,7 @@ void Prompt::show_choices(const std::vector<sketch::Choice>& choices) {
       choices_.push_back(made);
       choice_ids_.push_back(choice.id);
     }
+    if (lost) emit lost_field();
   }
   for (std::size_t i = 0; i < choices.size(); ++i) {
     choices_[i]->setText(said(choices[i].label));

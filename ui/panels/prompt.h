@@ -42,7 +42,7 @@ class Prompt : public QWidget {
   void keyed(sketch::Key key);  // Escape or Backspace in a field: they are the tool's
   void tried(QString what);     // a link of the first note: "stage", "corner", "crew_list"
   void first_note_closed();
-  void lost_field();  // the field with the keyboard is gone: the plan takes it
+  void lost_field();  // the field or choice with the keyboard is gone: the plan has it then
 
  private:
   struct Shown {

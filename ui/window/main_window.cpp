@@ -138,8 +138,11 @@ void MainWindow::follow_desk() {
   connect(prompt_, &Prompt::typed, plan_, [this](const QString& field, const QString& text, bool locked) {
     plan_->take(sketch::Typed{field.toStdString(), text.toStdString(), locked});
   });
-  connect(prompt_, &Prompt::chosen, plan_,
-          [this](const QString& id) { plan_->take(sketch::Chosen{id.toStdString()}); });
+  // The keyboard goes back to the plan: what is typed next is for the tool.
+  connect(prompt_, &Prompt::chosen, plan_, [this](const QString& id) {
+    plan_->setFocus(Qt::OtherFocusReason);
+    plan_->take(sketch::Chosen{id.toStdString()});
+  });
   connect(prompt_, &Prompt::entered, plan_, [this] { plan_->take(sketch::Key::enter); });
   connect(prompt_, &Prompt::keyed, plan_, [this](sketch::Key key) {
     plan_->take(key);
