@@ -82,7 +82,9 @@ void draw_course(Plan& plan, const LaidCourse& course, const plan::PavedArea& ar
 
 void draw_area(Plan& plan, const plan::Ground& ground, const plan::PavedArea& area) {
   const plan::ElementId& id = ground.element->id;
-  plan.put(contours(ground.net), Material::joint, Line::element, Stage::paving, id);
+  // Where nothing is laid yet there are no joints either: an outline, through which a site plan is seen.
+  const Material ground_of = area.laying ? Material::joint : Material::none;
+  plan.put(contours(ground.net), ground_of, Line::element, Stage::paving, id);
   if (!plan.built(Stage::paving)) return;
   const takeoff::paving::Bordered laid = takeoff::paving::bordered(plan.job(), ground);
   for (const LaidCourse& course : laid.courses) draw_course(plan, course, area, id);

@@ -57,6 +57,7 @@ class Person {
   }
   void click(double x_m, double y_m, Qt::KeyboardModifiers held = Qt::NoModifier) {
     ++actions;
+    QCoreApplication::processEvents();  // a person sees where things lie before clicking them
     const QPoint at = window->plan().sight().to_px({x_m, y_m}).toPoint();
     QTest::mouseMove(&window->plan(), at);
     QTest::mouseClick(&window->plan(), Qt::LeftButton, held, at);

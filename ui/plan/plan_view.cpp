@@ -70,8 +70,9 @@ PlanView::PlanView(Desk& desk, QWidget* parent) : QWidget(parent), desk_(&desk),
 
 PlanView::~PlanView() = default;
 
-void PlanView::set_under(Under under) {
+void PlanView::set_under(Under under, UnderRoom room) {
   under_ = std::move(under);
+  under_room_ = std::move(room);
   refresh_under();
 }
 
@@ -123,7 +124,8 @@ void PlanView::show_falls(bool on) {
 }
 
 void PlanView::whole_job() {
-  const QRectF all = bounds_of(desk_->job());
+  QRectF all = bounds_of(desk_->job());
+  if (under_room_) all = all.united(under_room_());
   const double across = std::max(1.0, all.width());
   const double up = std::max(1.0, all.height());
   Sight sight;

@@ -37,7 +37,9 @@ class PlanView : public QWidget {
 
   // Draws what lies under everything else (a site plan), after the paper.
   using Under = std::function<void(QPainter&, const Sight&, const QRectF&)>;
-  void set_under(Under under);
+  // Where it lies, metres, y up: for the whole job in view. Null where there is none.
+  using UnderRoom = std::function<QRectF()>;
+  void set_under(Under under, UnderRoom room);
 
  public slots:
   void take_hand(sketch::Hand hand);
@@ -105,6 +107,7 @@ class PlanView : public QWidget {
   std::shared_ptr<const sheets::Figure> figure_;
   std::unique_ptr<FigurePainter> painter_;
   Under under_;
+  UnderRoom under_room_;
   Sight sight_;
   bool sight_chosen_ = false;  // by the person: no longer fitted by itself
   QPixmap base_;               // everything that does not follow the pointer, at `base_sight_`

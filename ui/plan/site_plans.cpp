@@ -25,7 +25,8 @@ QString shown_name(const std::string& file) {
 
 SitePlans::SitePlans(Desk& desk, PlanView& view, std::function<QByteArray(const std::string&)> body)
     : desk_(&desk), view_(&view), body_(std::move(body)) {
-  view.set_under([this](QPainter& painter, const Sight& sight, const QRectF& clip) { paint(painter, sight, clip); });
+  view.set_under([this](QPainter& painter, const Sight& sight, const QRectF& clip) { paint(painter, sight, clip); },
+                 [this] { return room(); });
   connect(desk_, &Desk::job_changed, this, &SitePlans::follow_job);
   follow_job();
 }
@@ -100,6 +101,20 @@ bool SitePlans::loaded(const plan::ElementId& id) const {
   if (plan == nullptr) return false;
   const auto found = loaded_.find({plan->file, plan->page});
   return found != loaded_.end() && found->second != nullptr;
+}
+
+QRectF SitePlans::room() const {
+  QRectF all;
+  for (const auto& element : desk_->job().elements) {
+    const auto* plan = std::get_if<plan::SitePlan>(&element->kind);
+    if (plan == nullptr) continue;
+    const auto found = loaded_.find({plan->file, plan->page});
+    if (found == loaded_.end() || !found->second) continue;
+    const LoadedPlan& loaded = *found->second;
+    const QRectF own = loaded.picture() ? QRectF(QPointF(), loaded.size()) : loaded.bounds;
+    all = all.united(to_metres(*plan, loaded).mapRect(own).normalized());
+  }
+  return all;
 }
 
 void SitePlans::paint(QPainter& painter, const Sight& sight, const QRectF& clip) const {

@@ -29,6 +29,7 @@ class SitePlans : public QObject {
  private:
   void follow_job();
   void load(const std::string& file, int page);
+  QRectF room() const;  // of all that are loaded, metres
   void paint(QPainter& painter, const Sight& sight, const QRectF& clip) const;
   using Key = std::pair<std::string, int>;  // file and page
   Desk* desk_;
