@@ -19,7 +19,7 @@ constexpr double inch = units::metres_per_inch;
 class WallCut {
  public:
   WallCut(Cut& cut, const plan::Wall& wall, walls::Blocks blocks, walls::Profile profile)
-      : cut_(cut), wall_(wall), blocks_(std::move(blocks)), profile_(std::move(profile)) {
+      : cut_(cut), wall_(wall), blocks_(blocks), profile_(std::move(profile)) {
     column_ = *std::ranges::max_element(profile_.columns, {}, &walls::Column::courses);
     station_ = (column_.from + column_.to) / 2;
     zero_ = profile_.ground.empty() ? profile_.base_level(column_) : profile_.ground.after(station_);

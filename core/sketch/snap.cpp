@@ -11,7 +11,6 @@ namespace sketch {
 using geometry::Box;
 using geometry::Curve;
 using geometry::Point;
-using geometry::Vec;
 using units::Length;
 
 namespace {
@@ -69,7 +68,7 @@ void Snaps::Drawn::take(const plan::Element& element) {
       if (!curve.straight())
         middles.push_back({Takes::centre, geometry::moved(curve.start, curve.centre()), element.id, edge.start});
     }
-    edges.push_back({element.id, std::move(edge)});
+    edges.push_back({element.id, edge});
   }
 }
 

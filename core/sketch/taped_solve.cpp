@@ -197,7 +197,7 @@ std::vector<Block> freedom(const Net& net) {
         for (int q = 0; q < two.count; ++q) {
           const Slopes to = slopes(two.each[static_cast<std::size_t>(q)], columns);
           for (std::size_t i = 0; i < static_cast<std::size_t>(to.count); ++i)
-            block[static_cast<std::size_t>(2 * q + r)] -= to.value[i] * moved[to.column[i]];
+            block[2 * static_cast<std::size_t>(q) + static_cast<std::size_t>(r)] -= to.value[i] * moved[to.column[i]];
         }
       }
     }

@@ -46,6 +46,15 @@ class Person {
     window->plan().setFocus();
   }
 
+  // The pointer there. A person sees where things lie before pointing at them: what the window still has to lay out is
+  // laid out first.
+  QPoint point(double x_m, double y_m) {
+    for (int i = 0; i < 3; ++i) QCoreApplication::processEvents();
+    const QPoint at = window->plan().sight().to_px({x_m, y_m}).toPoint();
+    QTest::mouseMove(&window->plan(), at);
+    return at;
+  }
+
   // --- actions, each counted
   void key(Qt::Key key, Qt::KeyboardModifiers held = Qt::NoModifier) {
     ++actions;
@@ -57,17 +66,14 @@ class Person {
   }
   void click(double x_m, double y_m, Qt::KeyboardModifiers held = Qt::NoModifier) {
     ++actions;
-    QCoreApplication::processEvents();  // a person sees where things lie before clicking them
-    const QPoint at = window->plan().sight().to_px({x_m, y_m}).toPoint();
-    QTest::mouseMove(&window->plan(), at);
+    const QPoint at = point(x_m, y_m);
     QTest::mouseClick(&window->plan(), Qt::LeftButton, held, at);
   }
   void drag(double x_m, double y_m, double to_x_m, double to_y_m) {
     ++actions;
     ui::PlanView& plan = window->plan();
-    const QPoint from = plan.sight().to_px({x_m, y_m}).toPoint();
+    const QPoint from = point(x_m, y_m);
     const QPoint to = plan.sight().to_px({to_x_m, to_y_m}).toPoint();
-    QTest::mouseMove(&plan, from);
     QTest::mousePress(&plan, Qt::LeftButton, {}, from);
     QTest::mouseMove(&plan, (from + to) / 2);
     QTest::mouseMove(&plan, to);

@@ -38,7 +38,7 @@ TEST(Tasks, aDeckWithAPoolIsDrawnUndoneAndRedone) {
   who.key(Qt::Key_A);
   who.click(-3, -3);
   const auto side = [&who](double towards_x, double towards_y, const char* typed) {
-    QTest::mouseMove(&who.window->plan(), who.window->plan().sight().to_px({towards_x, towards_y}).toPoint());
+    who.point(towards_x, towards_y);
     who.type(typed);
     who.key(Qt::Key_Return);
   };
