@@ -52,6 +52,7 @@ class Person {
     for (int i = 0; i < 3; ++i) QCoreApplication::processEvents();
     const QPoint at = window->plan().sight().to_px({x_m, y_m}).toPoint();
     QTest::mouseMove(&window->plan(), at);
+    if (QGuiApplication::platformName() == QLatin1String("xcb")) QTest::qWait(30);  // the display tells it too
     return at;
   }
 
