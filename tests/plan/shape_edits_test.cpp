@@ -31,6 +31,16 @@ TEST(ShapeEdits, anOutlineGrowsAndShrinks) {
   EXPECT_EQ(plan::offset(deck(), Length::inches(-40)).error().code, "offset-parts");
 }
 
+// A thousand edges and one more, on a circle of 100 in: refused, not computed for minutes.
+TEST(ShapeEdits, anOutlineOfTooManyEdgesIsRefused) {
+  geometry::Ring ring;
+  for (int i = 0; i < 1001; ++i) {
+    const double turn = 2 * std::numbers::pi * i / 1001;
+    ring.push_back({geometry::moved(at(0, 0), {std::cos(turn) * 812800, std::sin(turn) * 812800}), 0, {}});
+  }
+  EXPECT_EQ(plan::offset(small::paved("A1", ring), Length::inches(1)).error().code, "offset-edges");
+}
+
 TEST(ShapeEdits, aLineMovesToItsLeft) {
   const plan::Element run = small::run("K1", {{at(0, 0), 0, {}}, {at(100, 0), 0, {}}}, at(100, 50), "kerb");
   const auto left = plan::offset(run, Length::inches(10));

@@ -28,7 +28,7 @@ TEST(Access, thePlanTellsItsElementsWithNameKindAndSize) {
   // A1 of the demo job: 50.9 m2 and more; its size stands in its name in square feet.
   for (int i = 0; i < plan->childCount(); ++i) {
     if (who.desk.job().elements[static_cast<std::size_t>(i)]->id == "A1") {
-      const double feet = *who.measure("A1", "net_area_m2") / (0.3048 * 0.3048);
+      const double feet = who.measure("A1", "net_area_m2") / (0.3048 * 0.3048);
       EXPECT_TRUE(plan->child(i)->text(QAccessible::Name).contains(QString::number(feet, 'f', 1)));
       plan->child(i)->actionInterface()->doAction(QAccessibleActionInterface::pressAction());
       EXPECT_EQ(who.desk.selected(), std::vector<plan::ElementId>{"A1"});

@@ -131,8 +131,8 @@ TEST(Estimator, drawsADeckWithPoolWalkAndKerbOverAScanAndReadsTheList) {
 
   // The order list: 600 less 128 square feet laid, units and stone with a price.
   ASSERT_TRUE(who.results());
-  EXPECT_NEAR(*who.measure("A1", "outline_area_m2"), 600 * foot * foot, 1e-6);
-  EXPECT_NEAR(*who.measure("K1", "length_m"), 50 * foot, 2 * foot) << "20 + 30 ft, ends picked by hand";
+  EXPECT_NEAR(who.measure("A1", "outline_area_m2"), 600 * foot * foot, 1e-6);
+  EXPECT_NEAR(who.measure("K1", "length_m"), 50 * foot, 2 * foot) << "20 + 30 ft, ends picked by hand";
   int priced = 0;
   bool units = false;
   for (const auto& line : who.desk.results()->estimate.lines) {

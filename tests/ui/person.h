@@ -7,6 +7,7 @@
 #include <QApplication>
 #include <QElapsedTimer>
 #include <QTest>
+#include <limits>
 #include <memory>
 
 #include "files/files.h"
@@ -94,11 +95,12 @@ class Person {
 
   // --- what a person sees
   bool results() const { return wait_for_results(desk); }
-  std::optional<double> measure(const std::string& element, const char* name) const {
+  // Not a number where there is none, so that nothing equals it.
+  double measure(const std::string& element, const char* name) const {
     for (const auto& measures : desk.results()->takeoff.measures) {
-      if (measures.element == element) return measures.get(name);
+      if (measures.element == element) return measures.get(name).value_or(std::numeric_limits<double>::quiet_NaN());
     }
-    return std::nullopt;
+    return std::numeric_limits<double>::quiet_NaN();
   }
 
   ui::Desk desk;

@@ -95,8 +95,9 @@ bool MainWindow::bring_in_site_plan(const QString& file, int page) {
   const QByteArray bytes = from.readAll();
   plan::SitePlan plan;
   plan.page = page;
-  plan.file = QFileInfo(file).fileName().toStdString();
-  if (shelf_.keep) plan.file = shelf_.keep(bytes) + "/" + plan.file;
+  // Without a book that keeps the bytes the file itself is read again.
+  const std::string kept = shelf_.keep ? shelf_.keep(bytes) : std::string();
+  plan.file = kept.empty() ? file.toStdString() : kept + "/" + QFileInfo(file).fileName().toStdString();
   site_plans_->bring_in(plan, bytes, [this](const QString& fault) {
     if (!fault.isEmpty()) {
       prompt_->say(fault);
