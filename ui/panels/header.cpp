@@ -70,7 +70,7 @@ Header::Header(Desk& desk, QWidget* parent)
   row->addSpacing(px(8));
   for (FlatButton* each : {save_, print_}) row->addWidget(each);
   setFixedHeight(px(44));
-  connect(undo_, &QAbstractButton::clicked, &desk_, &Desk::undo);
+  connect(undo_, &QAbstractButton::clicked, this, &Header::wanted_undo);
   connect(redo_, &QAbstractButton::clicked, &desk_, &Desk::redo);
   connect(save_, &QAbstractButton::clicked, this, &Header::wanted_save);
   connect(print_, &QAbstractButton::clicked, this, &Header::wanted_print);

@@ -24,6 +24,7 @@ class Header : public QWidget {
   void allow_print(bool allowed);
 
  signals:
+  void wanted_undo();  // of a point in hand, or of the last edit: the window knows
   void wanted_save();
   void wanted_print();
 

@@ -154,6 +154,7 @@ void MainWindow::follow_desk() {
     plan_->take_hand(hand);
     plan_->setFocus(Qt::OtherFocusReason);
   });
+  connect(header_, &Header::wanted_undo, this, &MainWindow::undo);
   connect(desk_, &Desk::said, prompt_, &Prompt::say);
   connect(total_, &TotalPanel::wanted_line, takeoff_, &TakeoffPanel::show_line);
   connect(total_, &TotalPanel::wanted_problem, takeoff_, &TakeoffPanel::show_solve);
