@@ -108,6 +108,15 @@ Box bounds(const Curve& curve) {
           {curve.start.x + Length::of_steps(ceiled(high.x)), curve.start.y + Length::of_steps(ceiled(high.y))}};
 }
 
+bool past_reach(Point point) {
+  return point.x > reach_of_plan || point.x < -reach_of_plan || point.y > reach_of_plan || point.y < -reach_of_plan;
+}
+
+bool past_reach(const Curve& curve) {
+  const Box box = bounds(curve);
+  return past_reach(box.low) || past_reach(box.high);
+}
+
 Nearest nearest(const Curve& curve, Point to) {
   Nearest found = nearest_in_steps(curve, to - curve.start);
   found.distance /= units::Length::steps_per_metre;

@@ -25,6 +25,9 @@ class Index {
 };
 
 Box bounds(const Curve& curve);
+// Whether it leaves the square of `reach_of_plan` around the origin; an arc may bulge out of it between its ends.
+bool past_reach(Point point);
+bool past_reach(const Curve& curve);
 
 // Distance in metres from a point to the nearest place on the true curve, and where along it (0..1).
 struct Nearest {

@@ -216,6 +216,11 @@ problem::Result<Path> Path::make(Ring edges, Point end) {
       return problem::fault("edge-zero-length", "two points of the line that follow each other are the same point",
                             "take one of them out", {.element = {}, .file = {}, .at = xy(c.start)});
     }
+    if (past_reach(c)) {
+      return problem::fault("path-too-far", "the line runs more than 5 km from the job's origin",
+                            "move the drawing to the origin, or make the line shorter",
+                            {.element = {}, .file = {}, .at = xy(c.start)});
+    }
   }
   return path;
 }

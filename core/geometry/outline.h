@@ -61,7 +61,8 @@ class Region {
 // An open line of edges, or a closed one: `edges` and the point where the last one ends.
 class Path {
  public:
-  // At least one edge, no zero-length edge (code "path-empty", "edge-zero-length" with its place).
+  // At least one edge, none of zero length, none past the plan's reach: path-empty, edge-zero-length, path-too-far,
+  // each with its place. A line without an end to its length would be counted piece by piece until the memory ends.
   static problem::Result<Path> make(Ring edges, Point end);
   const Ring& edges() const { return edges_; }
   Point end() const { return end_; }

@@ -3,6 +3,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "geometry/index.h"
 #include "sketch/chips.h"
 #include "sketch/next_edge.h"
 #include "sketch/shapes.h"
@@ -64,7 +65,7 @@ class MeasureTool : public Tool {
     if (ended_) points_.clear();
     ended_ = false;
     const Point at = aimed(scene, in_hand(), *pointer_).at();
-    if (too_far(at))
+    if (geometry::past_reach(at))
       return {{},
               {},
               problem::Problem{problem::Severity::problem, "place-too-far", words::too_far, words::too_far_mend, {}},

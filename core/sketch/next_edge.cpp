@@ -132,11 +132,6 @@ Point placed(Point from, Point aimed, const Fields& fields) {
   return geometry::moved(from, out.value_or(dot(aimed - from, along)) * along);
 }
 
-bool too_far(Point at) {
-  const auto far = [](Length along) { return along > geometry::reach_of_plan || along < -geometry::reach_of_plan; };
-  return far(at.x) || far(at.y);
-}
-
 bool arc_too_small(const Start& start, const Fields& fields) {
   const auto radius = steps(fields, "radius");
   if (!radius || radians(fields) || !start.set) return false;

@@ -32,7 +32,6 @@ std::vector<FieldKind> fields_of(const Start& start);
 // With a corner before it: the corner where the edge ends, or, of an arc through a point or about a centre of which
 // nothing is set yet, the place of that point with bulge 0.
 Next next_edge(const Scene& scene, const Start& start, const Pointer& pointer, const Fields& fields);
-bool too_far(geometry::Point at);  // past the reach of the plan
 // The typed radius is too small for the end that is set: there is no such arc.
 bool arc_too_small(const Start& start, const Fields& fields);
 // The first corner: the pointer, or east and north of the job's origin as typed.

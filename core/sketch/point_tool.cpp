@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "geometry/index.h"
 #include "sketch/defaults.h"
 #include "sketch/draw_tool.h"
 #include "sketch/kinds.h"
@@ -103,7 +104,7 @@ class PointTool : public Tool {
   Answer set(const Scene& scene) {
     if (const std::string* wrong = fields_.wrong()) return refuse(*wrong, words::text_wrong_mend);
     at_ = first_corner(scene, pointer_.value_or(Pointer{}), fields_).at;
-    if (too_far(*at_)) {
+    if (geometry::past_reach(*at_)) {
       drop();
       return refuse(words::too_far, words::too_far_mend);
     }

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "geometry/index.h"
 #include "sketch/shapes.h"
 #include "sketch/words.h"
 
@@ -201,7 +202,7 @@ Step Shaper::set_point(const Scene& scene) {
 
 Step Shaper::set_first(const Scene& scene) {
   const Next next = first_corner(scene, pointer_.value_or(Pointer{}), fields_);
-  if (too_far(next.at)) return refused_too_far();
+  if (geometry::past_reach(next.at)) return refused_too_far();
   const Takes takes = next.aimed.taken.takes;
   along_.reset();
   if ((takes == Takes::edge || takes == Takes::middle) && next.at == next.aimed.at()) {
@@ -217,7 +218,7 @@ Step Shaper::set_first(const Scene& scene) {
 Step Shaper::set_edge(const Scene& scene) {
   const Start now = start();
   const Next next = next_edge(scene, now, pointer(), fields_);
-  if (too_far(next.at)) return refused_too_far();
+  if (geometry::past_reach(next.at)) return refused_too_far();
   if (now.way == EdgeWay::through && set_ && arc_too_small(now, fields_))
     return refused("arc-too-small", words::arc_too_small, words::arc_too_small_mend);
   const bool first_of_two = !set_ && (now.way == EdgeWay::through || now.way == EdgeWay::centre);
@@ -250,7 +251,7 @@ Step Shaper::add_edge(const Next& next) {
 
 Step Shaper::add_control(const Scene& scene) {
   const Point at = control_point(scene).at();
-  if (too_far(at)) return refused_too_far();
+  if (geometry::past_reach(at)) return refused_too_far();
   if (at == points_.back()) return refused("edge-no-length", words::no_length, words::no_length_mend);
   if (at == points_.front()) return finish();
   points_.push_back(at);
@@ -264,7 +265,7 @@ Step Shaper::set_whole(const Scene& scene) {
   const Point at = aimed_at_points(scene, {}, pointer()).at();
   if (points_.size() + 1 < places_needed(now.whole)) {
     const Point place = placed(points_.back(), at, fields_);
-    if (too_far(place)) return refused_too_far();
+    if (geometry::past_reach(place)) return refused_too_far();
     if (place == points_.back()) return refused("edge-no-length", words::no_length, words::no_length_mend);
     points_.push_back(place);
     fields_.clear();
@@ -273,7 +274,7 @@ Step Shaper::set_whole(const Scene& scene) {
   }
   const auto ring = whole_ring(now, at, fields_);
   if (!ring) return {{}, ring.error(), false};
-  if (std::ranges::any_of(*ring, [](const geometry::Edge& edge) { return too_far(edge.from); }))
+  if (std::ranges::any_of(*ring, [](const geometry::Edge& edge) { return geometry::past_reach(edge.from); }))
     return refused_too_far();
   return finish_whole(*ring);
 }

@@ -17,10 +17,13 @@
 #include "sketch/steps_tool.h"
 #include "sketch/trace_tool.h"
 #include "sketch/turn_tool.h"
+#include "sketch/within_reach.h"
 
 namespace sketch {
 
-std::unique_ptr<Tool> make_tool(Hand hand) {
+namespace {
+
+std::unique_ptr<Tool> tool_of(Hand hand) {
   switch (hand) {
     case Hand::site_plan: return site_plan_tool();
     case Hand::level:
@@ -54,5 +57,9 @@ std::unique_ptr<Tool> make_tool(Hand hand) {
   }
   return draw_tool(hand);
 }
+
+}  // namespace
+
+std::unique_ptr<Tool> make_tool(Hand hand) { return within_reach(tool_of(hand)); }
 
 }  // namespace sketch

@@ -173,6 +173,10 @@ TEST(Path, LengthAndFaults) {
   EXPECT_EQ(twice.error().code, "edge-zero-length");
   EXPECT_EQ(twice.error().place.at, (problem::Xy{3, 4}));
   EXPECT_EQ(geometry::Path::make(draw::ring({{0, 0}, {3, 4}}), at(3, 4)).error().code, "edge-zero-length");
+  EXPECT_TRUE(geometry::Path::make(draw::ring({{0, 0}}), at(5000, 0)).has_value());
+  EXPECT_EQ(geometry::Path::make(draw::ring({{0, 0}}), at(5001, 0)).error().code, "path-too-far");
+  // A half circle of 10 m between ends at 4,998 m bulges 5 m out to the east, to 5,003 m.
+  EXPECT_EQ(geometry::Path::make(draw::ring({{4998, 0, 1}}), at(4998, 10)).error().code, "path-too-far");
 }
 
 }  // namespace

@@ -62,6 +62,16 @@ TEST(MoveTool, TextThatIsNotUnderstoodMovesNothing) {
   EXPECT_TRUE(on.field("x")->wrong);
 }
 
+TEST(MoveTool, PastTheReachOfThePlanIsRefused) {
+  Bench on = bench(sketch::make_tool(sketch::Hand::move));
+  on.type("x", "9999999999 ft", false);
+  on.key(Key::enter);
+  ASSERT_TRUE(on.last.refused);
+  EXPECT_EQ(on.last.refused->code, "place-too-far");
+  EXPECT_TRUE(on.names.empty());
+  EXPECT_EQ(corner(on, 0), feet(0, 0));
+}
+
 TEST(MoveTool, EscapeDropsThenLeaves) {
   Bench on = bench(sketch::move_tool());
   on.click(0, 0);

@@ -14,10 +14,6 @@ problem::Problem fault(const char* code, const char* text, const char* mend, Poi
   return problem::fault(code, text, mend, {.element = {}, .file = {}, .at = xy(at)}).error();
 }
 
-bool too_far(Point p) {
-  return p.x > reach_of_plan || p.x < -reach_of_plan || p.y > reach_of_plan || p.y < -reach_of_plan;
-}
-
 __extension__ using Wide = __int128;
 
 // Exactly back along the same straight line.
@@ -48,7 +44,7 @@ std::optional<problem::Problem> fault_of_numbers(const Ring& ring) {
     return problem::fault("outline-empty", "the outline has no points", "draw it again or take it out").error();
   }
   for (const Edge& edge : ring) {
-    if (too_far(edge.from)) {
+    if (past_reach(edge.from)) {
       return fault("outline-too-far", "a point of the outline lies more than 5 km from the job's origin",
                    "move the drawing to the origin, or make it a job of its own", edge.from);
     }
@@ -66,8 +62,7 @@ std::optional<problem::Problem> fault_of_numbers(const Ring& ring) {
       return fault("edge-zero-length", "two points of the outline that follow each other are the same point",
                    "take one of them out", c.start);
     }
-    const Box box = bounds(c);
-    if (too_far(box.low) || too_far(box.high)) {
+    if (past_reach(c)) {
       return fault("outline-too-far", "an arc of the outline runs more than 5 km from the job's origin",
                    "make the arc flatter, or move the drawing to the origin", c.start);
     }

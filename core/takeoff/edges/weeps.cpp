@@ -91,6 +91,14 @@ bool rain_passes(const plan::Job& job, const plan::Weeps& weeps) {
   return kind && passes_rain(*kind, item);
 }
 
+// Of the joints, which stand in order; of two equally near the first.
+static double nearest(const std::vector<double>& joints, double at) {
+  const auto after = std::ranges::lower_bound(joints, at);
+  if (after == joints.begin()) return *after;
+  const double before = *std::prev(after);
+  return after == joints.end() || at - before <= *after - at ? before : *after;
+}
+
 WeepPlaces weep_places(double length, double spacing, const std::vector<double>& joints) {
   WeepPlaces places;
   const int count = std::max(1, static_cast<int>(std::ceil(length / spacing - 1e-9)));
@@ -98,7 +106,7 @@ WeepPlaces weep_places(double length, double spacing, const std::vector<double>&
   for (int i = 0; i < count; ++i) {
     double at = (i + 0.5) * length / count;
     if (!joints.empty()) {
-      at = *std::ranges::min_element(joints, {}, [at](double joint) { return std::abs(joint - at); });
+      at = nearest(joints, at);
       if (!taken.insert(at).second) ++places.shared;
     }
     places.at.push_back(at);
