@@ -29,6 +29,7 @@ struct OrderLine {
   takeoff::Working working;                // from the net to the order quantity
   std::string sentence;    // the order number in words ("10 packs, because the large size runs out first")
   double exact_coins = 0;  // the price that the amount is made from, in coins per order_unit; 0: as unit_price
+  plan::CostKind kind = plan::CostKind::material;
 };
 
 struct StageTotal {

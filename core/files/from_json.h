@@ -43,6 +43,7 @@ bool read(const Value& value, catalogue::CellSide& into, Reading& reading);
 bool read(const Value& value, catalogue::Pack& into, Reading& reading);
 bool read(const Value& value, plan::DrawnRing& into, Reading& reading);
 bool read(const Value& value, plan::DrawnLine& into, Reading& reading);
+bool read(const Value& value, plan::Element& into, Reading& reading);
 
 // An id: not empty and without control characters (codes id-empty, id-control).
 bool check_id(const std::string& id, Spot spot, Reading& reading);

@@ -41,7 +41,9 @@ bool read_id(const Value& object, std::string& into, Reading& reading) {
   return read(*id, into, reading) && check_id(into, id->spot, reading);
 }
 
-bool read_element(const Value& value, plan::Element& into, Reading& reading) {
+}  // namespace
+
+bool read(const Value& value, plan::Element& into, Reading& reading) {
   if (!expect(value, Sort::object, reading) || !read_id(value, into.id, reading)) return false;
   const Value* kind = value.find("kind");
   if (kind == nullptr) return missing_field(value, "kind", reading);
@@ -52,13 +54,15 @@ bool read_element(const Value& value, plan::Element& into, Reading& reading) {
                     into.kind);
 }
 
+namespace {
+
 bool read_elements(const Value& list, std::vector<plan::ElementPtr>& into, Reading& reading) {
   if (!expect(list, Sort::list, reading)) return false;
   std::unordered_set<std::string> ids;
   into.reserve(list.children.size());
   for (const Value& child : list.children) {
     auto element = std::make_shared<plan::Element>();
-    if (!read_element(child, *element, reading)) {
+    if (!read(child, *element, reading)) {
       if (reading.fault->place.element.empty()) reading.fault->place.element = element->id;
       return false;
     }
@@ -157,11 +161,15 @@ bool read_parts(const Value& object, plan::Job& into, Reading& reading) {
         : name == "choices"     ? read(part, into.choices, reading)
         : name == "stage_moves" ? read_staged(part, into.stage_moves, reading)
         : name == "looked_at"   ? read_staged(part, into.looked_at, reading)
+        : name == "offer"       ? read(part, into.offer, reading)
+        : name == "enquiry"     ? read(part, into.enquiry, reading)
+        : name == "visit"       ? read(part, into.visit, reading)
         : name == "catalogue"   ? read_catalogue(part, *catalogue, reading)
         : name == "elements"
             ? read_elements(part, into.elements, reading)
             : unknown_field(object, i,
-                            "groundcourse, heading, datum, choices, stage_moves, looked_at, catalogue, elements",
+                            "groundcourse, heading, datum, choices, stage_moves, looked_at, offer, enquiry, visit, "
+                            "catalogue, elements",
                             reading);
     if (!done) return false;
   }
@@ -176,7 +184,7 @@ problem::Result<plan::Element> read_element(std::string_view text, const std::st
   if (!tree) return std::unexpected(tree.error());
   Reading reading{.file = file, .fault = {}};
   plan::Element element;
-  if (read_element(*tree, element, reading)) return element;
+  if (read(*tree, element, reading)) return element;
   if (reading.fault->place.element.empty()) reading.fault->place.element = element.id;
   return std::unexpected(reading.told());
 }

@@ -6,9 +6,8 @@
 #include "files/to_json.h"
 
 namespace files {
-namespace {
 
-Value element_to_json(const plan::Element& element) {
+Value to_json(const plan::Element& element) {
   Value object = object_value();
   add(object, "id", to_json(element.id));
   add(object, "kind", to_json(plan::kind_name(element.kind)));
@@ -16,6 +15,8 @@ Value element_to_json(const plan::Element& element) {
   std::visit([&](const auto& kind) { add_fields(object, kind); }, element.kind);
   return object;
 }
+
+namespace {
 
 template <class T>
 void add_unless_empty(Value& object, std::string_view name, const T& part) {
@@ -25,7 +26,7 @@ void add_unless_empty(Value& object, std::string_view name, const T& part) {
 
 }  // namespace
 
-std::string write_element(const plan::Element& element) { return write_json(element_to_json(element)); }
+std::string write_element(const plan::Element& element) { return write_json(to_json(element)); }
 
 std::string write_job(const plan::Job& job) {
   Value object = object_value();
@@ -35,9 +36,12 @@ std::string write_job(const plan::Job& job) {
   add_unless_empty(object, "choices", job.choices);
   add_unless_empty(object, "stage_moves", job.stage_moves);
   add_unless_empty(object, "looked_at", job.looked_at);
+  add_unless_empty(object, "offer", job.offer);
+  add_unless_empty(object, "enquiry", job.enquiry);
+  add_unless_empty(object, "visit", job.visit);
   add_unless_empty(object, "catalogue", *job.catalogue);
   Value elements = list_value();
-  for (const plan::ElementPtr& element : job.elements) add(elements, element_to_json(*element));
+  for (const plan::ElementPtr& element : job.elements) add(elements, to_json(*element));
   add(object, "elements", std::move(elements));
   return write_json(object);
 }

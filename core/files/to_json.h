@@ -27,6 +27,7 @@ Value to_json(geometry::Point point);
 Value to_json(const catalogue::CellSide& side);
 Value to_json(const plan::DrawnRing& ring);
 Value to_json(const plan::DrawnLine& line);
+Value to_json(const plan::Element& element);
 Value to_json(const std::map<std::string, std::string>& words);
 
 // The templates call each other for what stands inside, so all are declared first.

@@ -10,9 +10,16 @@ const Element* Job::find(const ElementId& id) const {
   return nullptr;
 }
 
+bool Option::operator==(const Option& other) const {
+  const auto alike = [](const ElementPtr& x, const ElementPtr& y) { return x == y || *x == *y; };
+  return id == other.id && name == other.name && text == other.text && alternate == other.alternate &&
+         std::ranges::equal(elements, other.elements, alike) && without == other.without && lines == other.lines;
+}
+
 bool same(const Job& a, const Job& b) {
   return a.heading == b.heading && a.datum == b.datum && a.choices == b.choices && a.stage_moves == b.stage_moves &&
-         a.looked_at == b.looked_at && catalogue::same(*a.catalogue, *b.catalogue) &&
+         a.looked_at == b.looked_at && a.offer == b.offer && a.enquiry == b.enquiry && a.visit == b.visit &&
+         catalogue::same(*a.catalogue, *b.catalogue) &&
          std::ranges::equal(a.elements, b.elements,
                             [](const ElementPtr& x, const ElementPtr& y) { return x == y || *x == *y; });
 }

@@ -7,12 +7,14 @@
 
 #include "catalogue/catalogue.h"
 #include "plan/element.h"
+#include "plan/offer.h"
 #include "units/read_length.h"
 
 namespace plan {
 
 struct Heading {
   std::string name;
+  std::string number;  // the office's own
   std::string customer;
   std::string place;
   std::string notes;
@@ -90,8 +92,6 @@ struct LookedAt {
   bool operator==(const LookedAt&) const = default;
 };
 
-using ElementPtr = std::shared_ptr<const Element>;
-
 struct Job {
   Heading heading;
   Datum datum;
@@ -100,6 +100,9 @@ struct Job {
   std::vector<LookedAt> looked_at;
   std::shared_ptr<const catalogue::Catalogue> catalogue;  // the part that the job uses; never null
   std::vector<ElementPtr> elements;                       // in the order of drawing; ids differ
+  Offer offer;
+  Enquiry enquiry;
+  std::vector<VisitAnswer> visit;
 
   const Element* find(const ElementId& id) const;
 };

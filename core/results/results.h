@@ -3,7 +3,7 @@
 
 #include <memory>
 
-#include "estimate/estimate.h"
+#include "estimate/priced.h"
 #include "plan/job.h"
 #include "plan/site.h"
 #include "takeoff/takeoff.h"
@@ -15,6 +15,7 @@ struct Results {
   plan::Site site;
   takeoff::Takeoff takeoff;
   estimate::Estimate estimate;
+  estimate::Priced priced;
   std::vector<problem::Problem> problems() const;  // the takeoff's, then the estimate's: problems, flags, notices
   bool final() const;                              // no line without a price and no element with a problem
 };

@@ -35,8 +35,10 @@ std::unexpected<Problem> no_job(const Database& database, std::int64_t id) {
 
 // The job without elements and catalogue, and one with nothing but the catalogue: each is a job file of its own.
 plan::Job head_of(const plan::Job& job) {
-  return {job.heading, job.datum, job.choices, job.stage_moves, job.looked_at, std::make_shared<catalogue::Catalogue>(),
-          {}};
+  plan::Job head = job;
+  head.catalogue = std::make_shared<catalogue::Catalogue>();
+  head.elements.clear();
+  return head;
 }
 
 plan::Job catalogue_of(const plan::Job& job) {

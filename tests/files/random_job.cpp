@@ -96,6 +96,9 @@ plan::Job job() {
   fill(made.choices);
   fill(made.stage_moves);
   fill(made.looked_at);
+  fill(made.enquiry);
+  fill(made.visit);
+  fill(made.offer);
   const auto stage = [] {
     constexpr int stages = static_cast<int>(takeoff::all_stages.size());
     return takeoff::word(takeoff::all_stages[static_cast<std::size_t>(below(stages))]);

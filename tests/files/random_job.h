@@ -64,6 +64,13 @@ inline void fill(plan::DrawnLine& into) {
   fill_edges(into.edges);
   fill(into.end);
 }
+// Of an option: a note stands for all kinds, which the job's own list goes through.
+inline void fill(plan::ElementPtr& into) {
+  plan::Note note;
+  fill(note.at);
+  fill(note.text);
+  into = std::make_shared<const plan::Element>(plan::Element{"element of an option", {}, note});
+}
 inline void fill(std::map<std::string, std::string>& into) {
   for (int count = below(3); count > 0; --count) {
     std::string name;

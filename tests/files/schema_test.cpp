@@ -92,6 +92,15 @@ TEST(Schema, NamesEveryFieldOfTheParts) {
   same_fields<plan::Choices>("choices");
   same_fields<plan::StageMove>("stage-move");
   same_fields<plan::LookedAt>("looked-at");
+  same_fields<plan::HoursFactor>("hours-factor");
+  same_fields<plan::AddedLine>("added-line");
+  same_fields<plan::Statement>("statement");
+  same_fields<plan::UnitPrice>("unit-price");
+  same_fields<plan::PaymentStep>("payment-step");
+  same_fields<plan::Option>("option");
+  same_fields<plan::Offer>("offer");
+  same_fields<plan::Enquiry>("enquiry");
+  same_fields<plan::VisitAnswer>("visit-answer");
 }
 
 TEST(Schema, NamesEveryFieldOfTheCatalogue) {
