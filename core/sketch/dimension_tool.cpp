@@ -1,5 +1,6 @@
 #include "sketch/dimension_tool.h"
 
+#include "geometry/index.h"
 #include "sketch/chips.h"
 #include "sketch/draw_tool.h"
 #include "sketch/next_edge.h"
@@ -50,7 +51,7 @@ class DimensionTool : public Tool {
 
   Answer press(const Scene& scene) {
     const Point at = aimed(scene, in_hand(), *pointer_).at();
-    if (too_far(at)) return refuse("place-too-far", words::too_far, words::too_far_mend);
+    if (geometry::past_reach(at)) return refuse("place-too-far", words::too_far, words::too_far_mend);
     if (!from_) {
       from_ = at;
       return {};
