@@ -5,6 +5,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "geometry/index.h"
 #include "sketch/chips.h"
 #include "sketch/next_edge.h"
 #include "sketch/site_plan_numbers.h"
@@ -183,7 +184,7 @@ class SitePlanTool : public Tool {
       return turn(scene, of, now, points_.empty() ? now.at : points_.front(), *fields_.number("angle"));
     if (way_ != Way::place) return {};
     const Point to = placed(now.at, now.at, fields_);
-    if (too_far(to)) return refuse("place-too-far", words::too_far, words::too_far_mend);
+    if (geometry::past_reach(to)) return refuse("place-too-far", words::too_far, words::too_far_mend);
     drop();
     return edited(scene, of, moved(now, to - now.at), words::edit_place_plan);
   }
@@ -203,14 +204,14 @@ class SitePlanTool : public Tool {
 
   Answer turn(const Scene& scene, const plan::Element& of, const SitePlan& now, Point about, double degrees) {
     const SitePlan made = turned(now, about, units::Angle::degrees(degrees));
-    if (too_far(made.at)) return refuse("place-too-far", words::too_far, words::too_far_mend);
+    if (geometry::past_reach(made.at)) return refuse("place-too-far", words::too_far, words::too_far_mend);
     drop();
     return edited(scene, of, made, words::edit_turn_plan);
   }
 
   Answer press(const Scene& scene, const plan::Element& of, const SitePlan& now) {
     const Point at = aimed(scene, {}, *pointer_).at();
-    if (too_far(at)) return refuse("place-too-far", words::too_far, words::too_far_mend);
+    if (geometry::past_reach(at)) return refuse("place-too-far", words::too_far, words::too_far_mend);
     if (way_ == Way::turn && points_.size() == 2) {
       const Vec from = points_[1] - points_[0];
       const Vec to = at - points_[0];
@@ -231,7 +232,8 @@ class SitePlanTool : public Tool {
     const Vec by = at - points_.front();
     drop();
     if (by == Vec{} || now.locked) return {};
-    if (too_far(geometry::moved(now.at, by))) return refuse("place-too-far", words::too_far, words::too_far_mend);
+    if (geometry::past_reach(geometry::moved(now.at, by)))
+      return refuse("place-too-far", words::too_far, words::too_far_mend);
     return edited(scene, of, moved(now, by), words::edit_place_plan);
   }
 
