@@ -30,9 +30,10 @@ struct Word {
 };
 
 // Whole numbers of a file are read within these bounds, so that no sum or product of them can run over.
-inline constexpr long long most_count = 1'000'000'000;        // pieces, days, risers ...
-inline constexpr long long most_steps = 320'000'000'000'000;  // lengths: 1e9 m
-inline constexpr long long most_coins = 1'000'000'000;        // a price
+inline constexpr long long most_count = 1'000'000'000;              // pieces, days, risers ...
+inline constexpr long long most_steps = 320'000'000'000'000;        // lengths: 1e9 m
+inline constexpr long long most_coins = 1'000'000'000;              // a price
+inline constexpr long long most_sum_coins = 1'000'000'000'000'000;  // a sum of many
 
 // Types that have a table of fields, and enums that have a table of words.
 template <class T>

@@ -182,10 +182,11 @@ bool read(const Value& value, units::Angle& into, Reading& reading) {
 
 bool read(const Value& value, units::Money& into, Reading& reading) {
   if (!expect(value, Sort::number, reading)) return false;
-  const auto coins = whole(value, most_coins);
+  const auto coins = whole(value, reading.most_coins_here);
   if (!coins) {
     return reading.refuse(value.spot, "money-coins",
-                          value.text.substr(0, 40) + " is not an amount: money is whole coins, up to 1,000,000,000",
+                          value.text.substr(0, 40) + " is not an amount: money is whole coins, up to " +
+                              (reading.most_coins_here == most_coins ? "1,000,000,000" : "1,000,000,000,000,000"),
                           "write 1250 for 12.50");
   }
   into = units::Money::of_coins(*coins);

@@ -20,6 +20,7 @@ namespace files {
 struct Reading {
   std::string file;
   std::optional<problem::Problem> fault;
+  long long most_coins_here = most_coins;  // of an amount of money
 
   // Keeps the first fault and gives false, so that a reader can say `return reading.refuse(...)`.
   bool refuse(Spot spot, std::string code, std::string text, std::string mend);
