@@ -15,13 +15,6 @@ namespace {
 // A window that is just closing still writes; one that stays open is named.
 constexpr int wait_milliseconds = 500;
 
-Result<void> in_transaction(Database& database, const std::function<Result<void>()>& work) {
-  auto transaction = Transaction::begin(database);
-  if (!transaction) return std::unexpected(transaction.error());
-  if (auto done = work(); !done) return done;
-  return transaction->commit();
-}
-
 }  // namespace
 
 // Let go in the order from below: the writer ends, then the lock opens.
@@ -55,6 +48,12 @@ Result<std::vector<JobRow>> JobBook::jobs() {
   return take_jobs(open_->reader);
 }
 
+Result<std::vector<JobRow>> JobBook::jobs(const Wanted& wanted) {
+  auto all = jobs();
+  if (!all) return all;
+  return arranged(*all, wanted);
+}
+
 Result<plan::Job> JobBook::read(std::int64_t id) {
   if (const auto newest = open_->writer->unwritten(id)) return *newest;
   const auto snapshot = Transaction::begin_reading(open_->reader);
@@ -76,19 +75,59 @@ void JobBook::on_written(std::function<void(std::int64_t, std::optional<problem:
   open_->writer->on_written(std::move(told));
 }
 
+Result<void> JobBook::change(const std::function<Result<void>(Database&)>& work) {
+  return open_->writer->run([&](Database& database) -> Result<void> {
+    auto transaction = Transaction::begin(database);
+    if (!transaction) return std::unexpected(transaction.error());
+    if (auto done = work(database); !done) return done;
+    return transaction->commit();
+  });
+}
+
 Result<std::string> JobBook::keep(const std::string& bytes) {
   std::string hash;
-  auto done = open_->writer->run([&](Database& database) {
-    return in_transaction(database, [&]() -> Result<void> {
-      auto put = put_body(database, bytes, true);
-      if (!put) return std::unexpected(put.error());
-      hash = std::move(*put);
-      return {};
-    });
-  });
-  if (!done) return std::unexpected(done.error());
-  return hash;
+  return made(hash, [&](Database& database) { return put_body(database, bytes, true); });
 }
+
+Result<void> JobBook::set_state(std::int64_t id, State state) {
+  return change([&](Database& database) { return put_state(database, id, state); });
+}
+
+Result<void> JobBook::set_archived(std::int64_t id, bool archived) {
+  return change([&](Database& database) { return put_archived(database, id, archived); });
+}
+
+Result<std::int64_t> JobBook::copy(std::int64_t id, const std::string& name) {
+  auto job = read(id);
+  if (!job) return std::unexpected(job.error());
+  job->heading.name = name;
+  job->heading.number.clear();
+  return add(*job);
+}
+
+Result<VersionRow> JobBook::save_version(std::int64_t job, const plan::Job& value, const estimate::Kept& kept,
+                                         const std::string& name, const std::string& note) {
+  const auto version = new_version(value, kept, name, note);
+  if (!version) return std::unexpected(version.error());
+  VersionRow row;
+  return made(row, [&](Database& database) { return put_version(database, job, *version); });
+}
+
+Result<std::vector<VersionRow>> JobBook::versions(std::int64_t job) { return take_versions(open_->reader, job); }
+
+Result<Version> JobBook::version(std::int64_t id) { return take_version(open_->reader, id); }
+
+Result<DocumentRow> JobBook::issue(std::int64_t version, const std::string& name, const std::string& language,
+                                   const std::string& bytes) {
+  DocumentRow row;
+  return made(row, [&](Database& database) { return put_document(database, version, name, language, bytes); });
+}
+
+Result<std::vector<DocumentRow>> JobBook::documents(std::int64_t version) {
+  return take_documents(open_->reader, version);
+}
+
+Result<Document> JobBook::document(std::int64_t id) { return take_document(open_->reader, id); }
 
 Result<std::string> JobBook::body(const std::string& hash) { return take_body(open_->reader, hash); }
 

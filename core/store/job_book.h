@@ -17,16 +17,11 @@
 
 #include "plan/job.h"
 #include "store/database.h"
+#include "store/documents.h"
+#include "store/job_rows.h"
+#include "store/version_tables.h"
 
 namespace store {
-
-struct JobRow {
-  std::int64_t id = 0;
-  std::string name;
-  std::string customer;
-  std::string place;
-  std::int64_t edits = 0;  // how often it was written
-};
 
 class JobBook {
  public:
@@ -37,10 +32,32 @@ class JobBook {
   JobBook& operator=(JobBook&&) noexcept;
   ~JobBook();  // writes what is still to be written
 
-  problem::Result<std::vector<JobRow>> jobs();              // the newest first
+  problem::Result<std::vector<JobRow>> jobs();  // all, archived ones too; the newest first
+  problem::Result<std::vector<JobRow>> jobs(const Wanted& wanted);
   problem::Result<plan::Job> read(std::int64_t id);         // the newest value, on disk already or not
   problem::Result<std::int64_t> add(const plan::Job& job);  // durable when it returns
+  // A job with versions is refused (job-has-versions): archive it.
   problem::Result<void> remove(std::int64_t id);
+
+  // What the office says of a job; durable when they return.
+  problem::Result<void> set_state(std::int64_t id, State state);
+  problem::Result<void> set_archived(std::int64_t id, bool archived);
+  // A new job of the same value under another name. Its number is left empty (a number is one job's), it has no
+  // versions and is asked for.
+  problem::Result<std::int64_t> copy(std::int64_t id, const std::string& name);
+
+  // Versions: whole and durable when it returns, never changed and never dropped. `value` is what was estimated; it
+  // need not be what the book has of the job. What could not be read back later is refused (version-not-kept).
+  problem::Result<VersionRow> save_version(std::int64_t job, const plan::Job& value, const estimate::Kept& kept,
+                                           const std::string& name, const std::string& note);
+  problem::Result<std::vector<VersionRow>> versions(std::int64_t job);  // the newest first
+  problem::Result<Version> version(std::int64_t id);                    // damaged: refused by name
+
+  // What was printed of a version and given out; an issued version shows these bytes for ever.
+  problem::Result<DocumentRow> issue(std::int64_t version, const std::string& name, const std::string& language,
+                                     const std::string& bytes);
+  problem::Result<std::vector<DocumentRow>> documents(std::int64_t version);  // the oldest first
+  problem::Result<Document> document(std::int64_t id);
 
   // Hands the newest value of a job to the writer and returns at once.
   void write(std::int64_t id, std::shared_ptr<const plan::Job> job);
@@ -61,6 +78,19 @@ class JobBook {
  private:
   struct Open;
   explicit JobBook(std::unique_ptr<Open> open);
+  // Work on the writing connection, one transaction, on the disk when it returns; all or nothing.
+  problem::Result<void> change(const std::function<problem::Result<void>(Database&)>& work);
+  template <class T, class Work>
+  problem::Result<T> made(T& into, const Work& work) {
+    auto done = change([&](Database& database) -> problem::Result<void> {
+      auto one = work(database);
+      if (!one) return std::unexpected(one.error());
+      into = std::move(*one);
+      return {};
+    });
+    if (!done) return std::unexpected(done.error());
+    return std::move(into);
+  }
   std::unique_ptr<Open> open_;
 };
 

@@ -5,6 +5,9 @@
 #include "files/element_text.h"
 #include "files/files.h"
 #include "store/bodies.h"
+#include "store/cell.h"
+#include "store/now.h"
+#include "store/version_tables.h"
 
 namespace store {
 
@@ -12,17 +15,6 @@ using problem::Problem;
 using problem::Result;
 
 namespace {
-
-const std::string& text_of(const Bound& value) {
-  static const std::string none;
-  const auto* text = std::get_if<std::string>(&value);
-  return text == nullptr ? none : *text;
-}
-
-std::int64_t whole_of(const Bound& value) {
-  const auto* whole = std::get_if<std::int64_t>(&value);
-  return whole == nullptr ? 0 : *whole;
-}
 
 std::string called(const Database& database, std::int64_t id) {
   return database.path() + ", job " + std::to_string(id);
@@ -83,8 +75,8 @@ Result<bool> put_head(Database& database, std::int64_t id, const plan::Job& job,
     not_kept.push_back(cannot_keep("the heading of the job", *why, ""));
     return false;
   }
-  auto done = database.run("UPDATE jobs SET name = ?, customer = ?, place = ?, head = ? WHERE id = ?",
-                           {job.heading.name, job.heading.customer, job.heading.place, text, id});
+  auto done = database.run("UPDATE jobs SET name = ?, number = ?, customer = ?, place = ?, head = ? WHERE id = ?",
+                           {job.heading.name, job.heading.number, job.heading.customer, job.heading.place, text, id});
   if (!done) return std::unexpected(done.error());
   kept.head = std::move(text);
   return true;
@@ -225,6 +217,12 @@ Result<void> drop_job(Database& database, std::int64_t id) {
   const auto kept = database.rows("SELECT catalogue FROM jobs WHERE id = ?", {id});
   if (!kept) return std::unexpected(kept.error());
   if (kept->empty()) return no_job(database, id);
+  const auto versions = has_versions(database, id);
+  if (!versions) return std::unexpected(versions.error());
+  if (*versions)
+    return problem::fault("job-has-versions", "versions of this job were saved, so it stays in the job book",
+                          "archive it: it leaves the list, and its versions can be read",
+                          {{}, database.path(), 0, 0, {}});
   if (auto done = database.run("DELETE FROM jobs WHERE id = ?", {id}); !done) return done;
   return drop_unused_body(database, text_of(kept->front().front()));
 }
@@ -250,7 +248,8 @@ Result<PutJob> put_job(Database& database, std::int64_t id, const plan::Job& job
   }
   if (!put.changed) return put;
   auto counted = database.run(
-      "UPDATE jobs SET edits = edits + 1, written = (SELECT max(written) + 1 FROM jobs) WHERE id = ?", {id});
+      "UPDATE jobs SET edits = edits + 1, written = (SELECT max(written) + 1 FROM jobs), changed = ? WHERE id = ?",
+      {utc_now(), id});
   if (!counted) return std::unexpected(counted.error());
   return put;
 }
@@ -268,16 +267,6 @@ Result<plan::Job> take_job(Database& database, std::int64_t id) {
   job->catalogue = catalogue->catalogue;
   if (auto taken = take_elements(database, id, *job); !taken) return std::unexpected(taken.error());
   return job;
-}
-
-Result<std::vector<JobRow>> take_jobs(Database& database) {
-  const auto rows = database.rows("SELECT id, name, customer, place, edits FROM jobs ORDER BY written DESC, id DESC");
-  if (!rows) return std::unexpected(rows.error());
-  std::vector<JobRow> jobs;
-  for (const Row& row : *rows)
-    jobs.push_back(
-        {whole_of(row.at(0)), text_of(row.at(1)), text_of(row.at(2)), text_of(row.at(3)), whole_of(row.at(4))});
-  return jobs;
 }
 
 }  // namespace store

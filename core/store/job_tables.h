@@ -27,8 +27,8 @@ struct KeptJob {
   std::map<plan::ElementId, KeptElement> elements;
 };
 
-problem::Result<std::int64_t> put_new_job(Database& database);  // an empty row; its id is never given again
-problem::Result<void> drop_job(Database& database, std::int64_t id);
+problem::Result<std::int64_t> put_new_job(Database& database);        // an empty row; its id is never given again
+problem::Result<void> drop_job(Database& database, std::int64_t id);  // refused where it has versions
 
 // What the rows of a job say; refused where the book has no such job.
 problem::Result<KeptJob> kept_job(Database& database, std::int64_t id);
@@ -45,5 +45,7 @@ problem::Result<PutJob> put_job(Database& database, std::int64_t id, const plan:
 
 problem::Result<plan::Job> take_job(Database& database, std::int64_t id);
 problem::Result<std::vector<JobRow>> take_jobs(Database& database);  // the newest first
+problem::Result<void> put_state(Database& database, std::int64_t id, State state);
+problem::Result<void> put_archived(Database& database, std::int64_t id, bool archived);
 
 }  // namespace store

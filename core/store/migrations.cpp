@@ -90,8 +90,33 @@ std::vector<const char*> job_tables() {
   };
 }
 
+// Versions with their three texts as bodies, what was printed of them, and what the list of jobs shows. Nothing changes
+// or drops a version or a document, so a job that has one stays. A job written before this form has its number in its
+// head.
+std::vector<const char*> version_tables() {
+  return {
+      "ALTER TABLE jobs ADD COLUMN number TEXT NOT NULL DEFAULT ''",
+      "ALTER TABLE jobs ADD COLUMN state TEXT NOT NULL DEFAULT 'asked'",
+      "ALTER TABLE jobs ADD COLUMN archived INTEGER NOT NULL DEFAULT 0",
+      "ALTER TABLE jobs ADD COLUMN changed TEXT NOT NULL DEFAULT ''",
+      "UPDATE jobs SET number = coalesce(json_extract(head, '$.heading.number'), '') WHERE json_valid(head)",
+      "CREATE TABLE versions (id INTEGER PRIMARY KEY AUTOINCREMENT, job INTEGER NOT NULL REFERENCES jobs,"
+      " number INTEGER NOT NULL, name TEXT NOT NULL, note TEXT NOT NULL, made TEXT NOT NULL, program TEXT NOT NULL,"
+      " currency TEXT NOT NULL, decimals INTEGER NOT NULL, price INTEGER NOT NULL, total INTEGER NOT NULL,"
+      " final INTEGER NOT NULL, sha256 TEXT NOT NULL, job_text TEXT NOT NULL REFERENCES bodies,"
+      " catalogue_text TEXT NOT NULL REFERENCES bodies, kept_text TEXT NOT NULL REFERENCES bodies,"
+      " UNIQUE (job, number)) STRICT",
+      "CREATE TABLE documents (id INTEGER PRIMARY KEY AUTOINCREMENT, version INTEGER NOT NULL REFERENCES versions,"
+      " name TEXT NOT NULL, language TEXT NOT NULL, made TEXT NOT NULL, size INTEGER NOT NULL,"
+      " body TEXT NOT NULL REFERENCES bodies) STRICT",
+      "CREATE INDEX documents_version ON documents (version)",
+      "PRAGMA user_version = 4",
+  };
+}
+
 const std::vector<Step>& steps() {
-  static const std::vector<Step> all{{1, catalogue_tables()}, {2, site_rule_table()}, {3, job_tables()}};
+  static const std::vector<Step> all{
+      {1, catalogue_tables()}, {2, site_rule_table()}, {3, job_tables()}, {4, version_tables()}};
   return all;
 }
 
