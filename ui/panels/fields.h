@@ -26,7 +26,8 @@ enum class Editor {
   number,
   percent,  // of a share: 0.02 is typed 2
   degrees,
-  area,  // of square metres, typed in the job's units
+  area,   // of square metres, typed in the job's units
+  money,  // of whole coins; `decimals` says how many of them are behind the dot
   whole,
   yes_no,
   words,     // one of `choices`
@@ -54,6 +55,7 @@ struct Field {
   double least = -1e9;  // of number, percent (as a share), degrees, whole
   double greatest = 1e9;
   bool never_below_0 = false;  // of a length
+  int decimals = 2;            // of money
   std::function<Value(const plan::Job&)> get;
   std::function<plan::Job(const plan::Job&, const Value&)> set;
   QString otherwise;  // shown in pale where nothing is given: what holds then

@@ -1,5 +1,6 @@
 #include "ui/panels/length_field.h"
 
+#include <QRegularExpression>
 #include <array>
 #include <cmath>
 #include <string_view>
@@ -11,6 +12,8 @@
 namespace ui {
 
 namespace {
+
+constexpr std::int64_t most_typed_coins = 1'000'000'000;  // as a file reads them
 
 using units::Length;
 using units::System;
@@ -152,6 +155,38 @@ Typing text_typing() {
   return typing;
 }
 
+namespace {
+
+// Commas stand between thousands or not at all: 12,50 is no amount, lest it be read as 1,250.
+std::expected<Value, QString> read_coins(const QString& text, int decimals) {
+  static const QRegularExpression grouped(QStringLiteral("^[^0-9.,-]*([0-9]{1,3}(,[0-9]{3})+|[0-9]+)(\\.[0-9]*)?$"));
+  const QString trimmed = text.trimmed();
+  if (!grouped.match(trimmed).hasMatch())
+    return std::unexpected(Fields::tr("This takes an amount of money, such as 12.50"));
+  QString bare;
+  for (const QChar letter : trimmed)
+    if (letter.isDigit() || letter == QLatin1Char('.')) bare += letter;
+  if (bare.endsWith(QLatin1Char('.'))) bare.chop(1);
+  const auto money = units::read_money(bare.toStdString(), decimals);
+  if (!money || money->coins() > most_typed_coins)
+    return std::unexpected(Fields::tr("This takes an amount with at most %1 decimals, up to 10 million").arg(decimals));
+  return Value(money->coins());
+}
+
+}  // namespace
+
+Typing money_typing(int decimals, bool may_be_empty) {
+  Typing typing;
+  typing.may_be_empty = may_be_empty;
+  typing.read = [decimals](const QString& text) { return read_coins(text, decimals); };
+  typing.show = [decimals](const Value& value) {
+    const auto* coins = std::get_if<std::int64_t>(&value);
+    return coins ? QString::fromStdString(units::write_money(units::Money::of_coins(*coins), decimals)) : QString();
+  };
+  typing.full = typing.show;
+  return typing;
+}
+
 Measure measure_of(const std::string& field_id) {
   using Names = std::array<std::string_view, 12>;
   constexpr Names heights{"finish/height", "finish/height_end", "floor",        "sill", "weep", "siding", "vent",
@@ -170,6 +205,7 @@ Typing typing_of(const Field& field, System system) {
   if (field.editor == Editor::length)
     return length_typing(system, measure_of(field.id), field.may_be_empty, field.never_below_0);
   if (field.editor == Editor::text) return text_typing();
+  if (field.editor == Editor::money) return money_typing(field.decimals, field.may_be_empty);
   return number_typing(field, system);
 }
 

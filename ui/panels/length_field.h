@@ -18,6 +18,8 @@ Typing length_typing(units::System system, Measure measure, bool may_be_empty, b
 // number, percent, degrees, area, whole, by the field's editor and limits.
 Typing number_typing(const Field& field, units::System system);
 Typing text_typing();
+// Money as it is written, "1,234.50"; a currency sign before it may stand. Never below 0.
+Typing money_typing(int decimals, bool may_be_empty);
 // Of any field that is typed: for lengths its id tells the measure.
 Typing typing_of(const Field& field, units::System system);
 Measure measure_of(const std::string& field_id);

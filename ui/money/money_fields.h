@@ -1,0 +1,15 @@
+// What the office sets about the price, as fields: one list a page of the estimate window. Made anew after each edit,
+// since lists grow and shrink.
+#pragma once
+
+#include "ui/panels/fields.h"
+
+namespace ui {
+
+std::vector<Field> price_fields(const plan::Job& job);    // shares, tax, rounding
+std::vector<Field> hours_fields(const plan::Job& job);    // crew, and conditions on the hours
+std::vector<Field> added_fields(const plan::Job& job);    // lines that no drawing makes
+std::vector<Field> payment_fields(const plan::Job& job);  // steps, date, validity, unit prices
+std::vector<Field> words_fields(const plan::Job& job);    // basis, terms, own statements
+
+}  // namespace ui
