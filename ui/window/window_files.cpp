@@ -8,6 +8,7 @@
 #include "files/outlines_under.h"
 #include "files/setting_out_csv.h"
 #include "takeoff/setting_out/setting_out.h"
+#include "ui/money/estimate_window.h"
 #include "ui/panels/prompt.h"
 #include "ui/plan/plan_view.h"
 #include "ui/plan/site_plans.h"
@@ -178,6 +179,7 @@ void MainWindow::connect_files() {
     if (!file.isEmpty()) bring_in_outlines(file);
   });
   on("taped", [this] { show_taped_window(*desk_, this); });
+  on("estimate", [this] { show_estimate_window(*desk_, this); });
   on("material-list", [this] {
     const QString file =
         QFileDialog::getSaveFileName(this, tr("Material list"), tr("material-list.csv"), tr("Tables (*.csv)"));
