@@ -2,10 +2,12 @@
 
 #include <algorithm>
 #include <array>
-#include <set>
 
+#include "estimate/added.h"
 #include "estimate/charges.h"
+#include "estimate/kinds.h"
 #include "estimate/labour.h"
+#include "estimate/machines.h"
 #include "estimate/mixed_packs.h"
 #include "estimate/packs.h"
 #include "estimate/price.h"
@@ -141,6 +143,8 @@ OrderLine order_line(const plan::Job& job, const Group& group, std::vector<Probl
   line.working = bought->working;
   line.order_quantity = bought->quantity();
   line.order_unit = item->unit;
+  line.shares = {bought->needed, bought->with_shares - bought->needed, bought->spare,
+                 line.order_quantity - bought->with_shares - bought->spare};
   line.sentence = item->unit == "ton" && job.heading.units == units::System::metric ? with_short_tons(bought->sentence)
                                                                                     : bought->sentence;
   line.sentence += group.note;
@@ -178,22 +182,6 @@ std::vector<OrderLine> material(const plan::Job& job, const takeoff::Takeoff& ta
   return lines;
 }
 
-// Hire is by the day and by what the yard asks at least; no hours of a rate say it.
-void name_machines(const plan::Job& job, const std::vector<takeoff::Task>& tasks, std::vector<Problem>& problems) {
-  std::set<plan::Id> machines;
-  for (const takeoff::Task& task : tasks)
-    if (const catalogue::Rate* rate = job.catalogue->rate(task.rate); rate && !rate->machine.empty())
-      machines.insert(rate->machine);
-  if (machines.empty()) return;
-  std::vector<std::string> names;
-  for (const plan::Id& id : machines) names.push_back(name_of(*job.catalogue, id));
-  problems.push_back({Severity::notice,
-                      "hire-not-counted",
-                      "the work uses machines whose hire is not in the total: " + joined(names, "; "),
-                      "add the days of hire that the job needs",
-                      {}});
-}
-
 }  // namespace
 
 Estimate estimate(const plan::Job& job, const takeoff::Takeoff& takeoff) {
@@ -206,9 +194,13 @@ Estimate estimate(const plan::Job& job, const takeoff::Takeoff& takeoff) {
       say_no_price(line, *item, made.problems);
     made.lines.push_back(std::move(line));
   }
-  for (OrderLine& line : labour(job, tasks, made.problems)) made.lines.push_back(std::move(line));
+  std::vector<OrderLine> work = labour(job, tasks, made.problems);
+  std::vector<OrderLine> hired = machines(job, work, made.problems);
+  for (OrderLine& line : work) made.lines.push_back(std::move(line));
+  for (OrderLine& line : made.lines) line.kind = kind_of(job, line);
+  for (OrderLine& line : hired) made.lines.push_back(std::move(line));
+  for (OrderLine& line : added_lines(job, job.offer.lines, made.problems)) made.lines.push_back(std::move(line));
   std::ranges::stable_sort(made.lines, {}, [](const OrderLine& line) { return std::pair(line.stage, line.work); });
-  name_machines(job, tasks, made.problems);
   add_up(made);
   const auto grave = [](const Problem& said) { return said.severity == Severity::problem; };
   made.final = std::ranges::all_of(made.lines, [](const OrderLine& line) { return line.amount.has_value(); }) &&

@@ -11,6 +11,14 @@
 
 namespace estimate {
 
+// Where an order quantity comes from, in its order_unit; the parts add up to it.
+struct Shares {
+  double needed = 0;   // stock for cuts included (waste.h tells it apart)
+  double broken = 0;   // breakage or another share on top
+  double spare = 0;    // units kept for repairs
+  double rounded = 0;  // whole pieces, packs, the least order
+};
+
 // What is bought of one item in one stage: all takeoff lines of that item and stage together, rounded once.
 struct OrderLine {
   takeoff::Stage stage;
@@ -30,6 +38,7 @@ struct OrderLine {
   std::string sentence;    // the order number in words ("10 packs, because the large size runs out first")
   double exact_coins = 0;  // the price that the amount is made from, in coins per order_unit; 0: as unit_price
   plan::CostKind kind = plan::CostKind::material;
+  Shares shares{};  // of material that was turned into what is bought; all 0 elsewhere
 };
 
 struct StageTotal {
@@ -40,7 +49,7 @@ struct StageTotal {
 };
 
 struct Estimate {
-  std::vector<OrderLine> lines;  // by stage, material before work
+  std::vector<OrderLine> lines;  // by stage; material, charges, hire and added lines before work
   std::map<takeoff::Stage, StageTotal> stages;
   StageTotal total;
   bool final = true;  // false: a line has no price, or an element has a problem

@@ -4,6 +4,7 @@
 #include <array>
 #include <optional>
 
+#include "estimate/factors.h"
 #include "estimate/price.h"
 #include "estimate/words.h"
 #include "units/number.h"
@@ -227,9 +228,13 @@ std::vector<OrderLine> labour(const plan::Job& job, const std::vector<takeoff::T
     if (known == all.end()) known = all.insert(all.end(), Work{task.stage, rate, {}, {}});
     known->add(task);
   }
+  const std::vector<plan::HoursFactor> factors = hours_factors(job, problems);
   std::vector<OrderLine> lines;
-  for (const Work& work : all)
-    lines.push_back(line_of(job, work, hours_of(work, *si_unit(work.rate->si_unit)), problems));
+  for (const Work& work : all) {
+    Working hours = under_conditions(hours_of(work, *si_unit(work.rate->si_unit)), factors, work.stage);
+    lines.push_back(line_of(job, work, std::move(hours), problems));
+    lines.back().sentence += conditions_in_words(factors, work.stage);
+  }
   return lines;
 }
 

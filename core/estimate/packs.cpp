@@ -143,7 +143,8 @@ problem::Result<Bought> buy(const std::vector<Part>& parts, const Item& item, do
   }
   Working order = up_to(std::move(wanted), step, item.unit);
   const double quantity = order.amount().value;
-  return Bought{std::move(order), in_a_sentence(parts, item, step, needed, quantity)};
+  return Bought{std::move(order), in_a_sentence(parts, item, step, needed, quantity), needed.net, needed.gross,
+                needed.attic};
 }
 
 }  // namespace estimate

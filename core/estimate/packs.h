@@ -34,6 +34,9 @@ Lot lot(const catalogue::Item& item);
 struct Bought {
   takeoff::Working working;
   std::string sentence;  // "675 pieces: 641 needed, 661 with 3 % on top, bought as 15 layers of 45"
+  double needed = 0;     // in item.unit: net, with the shares on top, and kept for repairs
+  double with_shares = 0;
+  double spare = 0;
   double quantity() const { return working.amount().value; }  // in item.unit
 };
 

@@ -31,15 +31,21 @@ struct Priced {
   units::Money direct;
   units::Money price;         // before tax
   units::Money total;         // with tax
-  double markup = 0;          // profit on the cost before it; both are always shown
-  double margin = 0;          // profit on the price before tax
+  double markup = 0;          // what the price is over the cost (profit and rounding), as a share of the cost
+  double margin = 0;          // the same as a share of the price before tax; both are always shown
   std::vector<Due> payments;  // add up to the total; the last takes the odd coins
   bool final = true;
   std::vector<problem::Problem> problems;
 };
 
-// Each sum is rounded once, half away from zero. Problems (code "offer-..."): a share below 0, a margin of 1 or more,
-// payment shares that do not add up to 1, a factor that is none; what is not valid counts as not there.
+// Steps whose share is 0 are left out. Overhead is a share of the direct cost. Chained, the contingency is a share of
+// the sum before it and so is a markup; otherwise both are shares of the direct cost. A margin is a share of the price
+// before it is rounded, chained or not: price = cost / (1 - margin). Where not all kinds are taxed, the taxed part of
+// the price is as large as their part of the direct cost.
+//
+// Each sum is rounded once, half away from zero. Problems (code "offer-..."): a share below 0 or over 100 (10,000 %), a
+// margin of 1 or more, a sum past all reason, payment shares that do not add up to 1, a stage that there is not; what
+// is not valid counts as not there. Factors on hours and added lines are spoken of by the estimate itself.
 Priced priced(const plan::Job& job, const Estimate& estimate);
 
 }  // namespace estimate

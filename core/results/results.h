@@ -16,8 +16,8 @@ struct Results {
   takeoff::Takeoff takeoff;
   estimate::Estimate estimate;
   estimate::Priced priced;
-  std::vector<problem::Problem> problems() const;  // the takeoff's, then the estimate's: problems, flags, notices
-  bool final() const;                              // no line without a price and no element with a problem
+  std::vector<problem::Problem> problems() const;  // takeoff's, estimate's, the price's: problems, flags, notices
+  bool final() const;                              // no line without a price, nothing with a problem
 };
 
 Results compute(std::shared_ptr<const plan::Job> job);

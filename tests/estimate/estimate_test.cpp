@@ -112,9 +112,9 @@ TEST(Estimate, ByStageMaterialBeforeWork) {
     const auto& after = made.lines[i];
     EXPECT_TRUE(before.stage < after.stage || (before.stage == after.stage && before.work <= after.work));
   }
-  const auto* hire = said(made, "hire-not-counted");
-  ASSERT_NE(hire, nullptr);
-  EXPECT_EQ(hire->severity, problem::Severity::notice);
+  // 10 m3 x 0.19619 h / 1.5 people = 1.31 h of the excavator: half a day, and its hire stands with the work's stage.
+  EXPECT_EQ(line_of(made, "excavator-mini").order_quantity, 0.5);
+  EXPECT_EQ(line_of(made, "excavator-mini").stage, Stage::dig);
   EXPECT_TRUE(made.final);
 }
 
