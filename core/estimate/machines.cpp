@@ -64,9 +64,9 @@ Working at_least(Working hired, const Item& item, const char* key, double otherw
 }
 
 Working days_of(const Working& hours, const Item& item, double day_hours) {
-  const Working halves =
-      Working::up(Working::quotient(hours, term("half a day", day_hours / 2, units::hour, "choices/day_hours")));
-  return at_least(Working::product({halves, term("day in a half", 0.5, units::piece)}), item, "least_hire_days", 0.5);
+  const Working halves = Working::up(
+      Working::quotient(hours, term("hours in half a day", day_hours / 2, units::hour, "choices/day_hours")));
+  return at_least(Working::product({halves, term("half a day", 0.5, units::piece)}), item, "least_hire_days", 0.5);
 }
 
 Working hours_hired(const Working& hours, const Item& item) {

@@ -31,7 +31,7 @@ std::vector<problem::Problem> Results::problems() const {
 }
 
 bool Results::final() const {
-  return priced.final && std::ranges::none_of(takeoff.problems, [](const problem::Problem& said) {
+  return estimate.final && priced.final && std::ranges::none_of(takeoff.problems, [](const problem::Problem& said) {
            return said.severity == problem::Severity::problem;
          });
 }
