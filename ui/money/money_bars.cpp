@@ -43,7 +43,7 @@ void MoneyBars::paintEvent(QPaintEvent*) {
   int names = 0, amounts = 0;
   double longest = 0;
   for (const Bar& bar : bars_) {
-    names = std::max(names, metrics.horizontalAdvance(bar.name));
+    names = std::max(names, metrics.horizontalAdvance(bar.name) + px(2));
     amounts = std::max(amounts, metrics.horizontalAdvance(bar.amount));
     longest = std::max(longest, std::abs(bar.coins));
   }

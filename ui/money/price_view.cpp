@@ -42,7 +42,7 @@ QWidget* table_of(const std::vector<PriceRow>& rows, QWidget* parent) {
     amount->setObjectName("price_amount/" + QString::number(at));
     name->setAccessibleDescription(row.working + QStringLiteral(" ") + row.amount);
     name->setWordWrap(true);
-    name->setMinimumWidth(px(150));
+    name->setMinimumWidth(px(200));
     grid->addWidget(name, at, 0, Qt::AlignTop);
     grid->addWidget(working, at, 1, Qt::AlignTop);
     grid->addWidget(amount, at, 2, Qt::AlignRight | Qt::AlignTop);
