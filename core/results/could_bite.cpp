@@ -76,6 +76,15 @@ plan::Job hours(plan::Job job, double times) {
   return job;
 }
 
+// 0: the widest way onto the site; 1: one step narrower than the job has.
+constexpr std::array ways{"machine", "tight", "hand"};
+plan::Job gate(plan::Job job, double narrower) {
+  const auto now = std::ranges::find(ways, job.choices.access, [](const char* way) { return std::string_view(way); });
+  const std::size_t at = now == ways.end() ? 0 : static_cast<std::size_t>(now - ways.begin());
+  job.choices.access = narrower > 0 ? ways[std::min(at + 1, ways.size() - 1)] : ways.front();
+  return job;
+}
+
 std::string in_percent(const char* what, double value) { return what + (" " + estimate::exact_percent(value)); }
 std::string at_swell(const plan::Job& job, double more) {
   return in_percent("swell", as_share(job.choices.soil.swell + more));
@@ -87,6 +96,7 @@ std::string at_depth(const plan::Job& job, double inches) {
   const auto more = units::Length::inch_64ths(static_cast<std::int64_t>(std::abs(inches) * 64));
   return (inches < 0 ? "base thinner by " : "base deeper by ") + units::show_length(more, job.heading.units);
 }
+std::string at_gate(const plan::Job& job, double narrower) { return "access: " + gate(job, narrower).choices.access; }
 std::string at_times(const plan::Job&, double times) { return in_percent("at", times); }
 
 struct Row {
@@ -102,6 +112,7 @@ constexpr std::array rows{
     Row{"bite-reuse", "Soil that can be placed again", -0.25, 0.25, reuse, at_reuse},
     Row{"bite-base-depth", "Depth of the base", -1, 2, base_depth, at_depth},
     Row{"bite-haul", "Price of haul and disposal", 0.9, 1.3, haul, at_times},
+    Row{"bite-gate", "Width of the gate and the path", 0, 1, gate, at_gate},
     Row{"bite-breakage", "Breakage", 0.5, 2, breakage, at_times},
     Row{"bite-hours", "Hours of work", 0.9, 1.2, hours, at_times},
 };

@@ -9,7 +9,7 @@ namespace results {
 
 // One assumption. `low` and `high` are what the total would be more (or less, below 0) there; either may be the dearer.
 struct Bite {
-  std::string code;  // bite-swell, bite-reuse, bite-base-depth, bite-haul, bite-breakage, bite-hours
+  std::string code;  // bite-swell, bite-reuse, bite-base-depth, bite-haul, bite-gate, bite-breakage, bite-hours
   std::string name;
   std::string at_low;  // "swell 15 %"
   std::string at_high;
@@ -30,6 +30,7 @@ struct CouldBite {
 // job's catalogue has none:
 // - swell of the soil, and the share of it that can be placed again: added to the job's own, kept within 0 and 1;
 // - depth of every base and sub-base of the build-ups, added in inches, at least 1 in;
+// - the way onto the site: for machines, or (over 0) one step narrower than the job has;
 // - price of a load and of disposal, breakage of all items, hours of all work: times.
 // Each takes two takeoffs.
 CouldBite could_bite(const Results& base);

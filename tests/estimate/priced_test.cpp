@@ -51,8 +51,8 @@ std::int64_t step(const estimate::Priced& made, const std::string& code) {
   return found == made.steps.end() ? -1 : found->amount.coins();
 }
 
-// A published table of markups and their margins on a cost of 1000 (a trade magazine's table, quoted in a builder's
-// guide to markup and margin; g = m / (1 + m)).
+// A published table of markups and their margins on a cost of 1000 ("Markup vs margin explained", a contractors'
+// accountant's article; g = m / (1 + m)).
 TEST(Priced, MarkupsAndTheirMargins) {
   constexpr std::array<std::pair<double, double>, 9> table{
       {{10, 9.1}, {15, 13.0}, {20, 16.7}, {25, 20.0}, {30, 23.1}, {35, 25.9}, {40, 28.6}, {50, 33.3}, {100, 50.0}}};
@@ -84,15 +84,15 @@ TEST(Priced, MarginsAndTheirMarkups) {
   }
 }
 
-// The same guide: cost 80,000, 20 % markup 96,000, 20 % margin 100,000.
+// The same article: cost 80,000, 20 % markup 96,000, 20 % margin 100,000.
 TEST(Priced, MarkupIsNotMargin) {
   const auto cost = costing({{CostKind::labour, 8000000}});
   EXPECT_EQ(price_of(profit(0.2, ProfitAs::markup), cost).price.coins(), 9600000);
   EXPECT_EQ(price_of(profit(0.2, ProfitAs::margin), cost).price.coins(), 10000000);
 }
 
-// A published bid of a workshop: material 5500, wages 3000, shop overhead as much as the wages: 11,500; other overhead
-// 15 %: 13,225; profit 12 % of that: 14,812 (a margin of 10.71 %).
+// Sharma, Production Engineering, ch. 4, ex. 4.1 and 4.4: material 5500, wages 3000, shop overhead as much as the
+// wages: 11,500; other overhead 15 %: 13,225; profit 12 % of that: 14,812 (a margin of 10.71 %).
 TEST(Priced, WorkshopBid) {
   plan::Offer offer = profit(0.12, ProfitAs::markup);
   offer.overhead = 0.15;
@@ -106,8 +106,9 @@ TEST(Priced, WorkshopBid) {
   EXPECT_EQ(made.by_kind.at(CostKind::labour).coins(), 300000);
 }
 
-// A published study of bids: a contingency of 15 % of the direct cost was 7.42 % of the bid, so the direct cost was
-// 7.42 / 15 = 49.5 % of it. Of a bid of 100,000.00 the direct cost is 49,466.67; the rest is overhead here.
+// The cost estimate of a civil engineering course, 2019: a contingency of 15 % of the direct cost was 7.42 % of the
+// bid, so the direct cost was 7.42 / 15 = 49.5 % of it. Of a bid of 100,000.00 the direct cost is 49,466.67; the rest
+// is overhead here.
 TEST(Priced, ContingencyOfTheDirectCostAndOfTheBid) {
   plan::Offer offer;
   offer.chained = false;
@@ -119,7 +120,8 @@ TEST(Priced, ContingencyOfTheDirectCostAndOfTheBid) {
   EXPECT_NEAR(static_cast<double>(made.direct.coins()) / static_cast<double>(made.price.coins()), 0.495, 0.0005);
 }
 
-// 10,000: 10 % overhead 1,000; 5 % of 11,000 = 550; 8 % of 11,550 = 924; 12,474. All on the direct cost: 10,000 x 1.23.
+// Constructed. 10,000: 10 % overhead 1,000; 5 % of 11,000 = 550; 8 % of 11,550 = 924; 12,474. All on the direct cost:
+// 10,000 x 1.23.
 TEST(Priced, ChainedAndNot) {
   plan::Offer offer = profit(0.08, ProfitAs::markup);
   offer.overhead = 0.10;

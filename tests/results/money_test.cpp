@@ -5,6 +5,7 @@
 #include "estimate/waste.h"
 #include "results/could_bite.h"
 #include "results/demo_jobs.h"
+#include "results/kept_of.h"
 #include "results/options.h"
 
 namespace {
@@ -170,6 +171,27 @@ TEST(CouldBite, IsTheJobWithThatEdit) {
   EXPECT_EQ(bar->high, demo::compute(std::move(slow)).priced.total - base().priced.total);
   EXPECT_EQ(bar->at_high, "at 120 %");
   EXPECT_LT(bar->low, units::Money());
+}
+
+// As the job has access for machines, the narrower gate is a tight one.
+TEST(CouldBite, ANarrowGateIsTheJobWithTightAccess) {
+  const auto made = results::could_bite(base());
+  const auto bar = std::ranges::find(made.bars, "bite-gate", &results::Bite::code);
+  ASSERT_NE(bar, made.bars.end());
+  plan::Job tight = offered();
+  tight.choices.access = "tight";
+  EXPECT_EQ(bar->high, demo::compute(std::move(tight)).priced.total - base().priced.total);
+  EXPECT_EQ(bar->at_high, "access: tight");
+  EXPECT_EQ(bar->low, units::Money());
+}
+
+TEST(Kept, TheWholeJobSaysAllItsProblems) {
+  const auto kept = results::kept_of(base(), "1.2");
+  EXPECT_EQ(kept.lines.size(), base().estimate.lines.size());
+  EXPECT_EQ(kept.total, base().priced.total);
+  EXPECT_EQ(kept.problems.size(), std::min<std::size_t>(1000, base().problems().size()));
+  EXPECT_GT(kept.problems.size(), base().estimate.problems.size() + base().priced.problems.size());
+  EXPECT_EQ(kept.final, base().final());
 }
 
 TEST(Access, HandsTakeLongerThanMachines) {
