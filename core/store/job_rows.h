@@ -39,9 +39,9 @@ enum class Archived { left_out, shown, only };
 // What a list shows. Every word of `text` must stand somewhere in number, name, customer or place; capitals and accents
 // make no difference (pena finds Peña).
 struct Wanted {
-  std::string text;
-  std::optional<Column> by;  // nothing: as they come, from the book the newest first
-  bool falling = false;      // Z to A, the newest or the dearest first
+  std::string text{};
+  std::optional<Column> by{};  // nothing: as they come, from the book the newest first
+  bool falling = false;        // Z to A, the newest or the dearest first
   Archived archived = Archived::left_out;
 };
 

@@ -12,14 +12,10 @@ using units::Length;
 plan::Job read(const std::string& text) {
   const auto job = files::read_job(text, "job.json");
   if (!job) ADD_FAILURE() << problem::sentence(job.error());
-  return job ? *job
-             : plan::Job{.heading = {},
-                         .datum = {},
-                         .choices = {},
-                         .stage_moves = {},
-                         .looked_at = {},
-                         .catalogue = std::make_shared<const catalogue::Catalogue>(),
-                         .elements = {}};
+  if (job) return *job;
+  plan::Job none;
+  none.catalogue = std::make_shared<const catalogue::Catalogue>();
+  return none;
 }
 
 problem::Problem fault(const std::string& text) {

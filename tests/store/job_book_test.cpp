@@ -177,12 +177,8 @@ TEST(JobBook, ABookWithoutJobsIsBroughtOn) {
     item = *good(catalogue->read()).item("unit-4x8-60");
     item.price->amount = units::Money::of_coins(4321);
     ASSERT_TRUE(catalogue->replace_items({item}));
-    auto database = Database::open(folder + "/book.sqlite");
-    ASSERT_TRUE(database);
-    for (const char* statement : {"DROP TABLE job_elements", "DROP TABLE jobs", "DROP TABLE bodies",
-                                  "DROP TABLE settings", "PRAGMA user_version = 2"})
-      ASSERT_TRUE(database->run(statement));
   }
+  back_to_form(folder + "/book.sqlite", 2);
   JobBook book = opened(folder);
   const auto id = good(book.add(demo_job("bakery-court")));
   EXPECT_TRUE(plan::same(good(book.read(id)), demo_job("bakery-court")));

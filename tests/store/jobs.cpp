@@ -1,6 +1,7 @@
 #include "store/jobs.h"
 
 #include <algorithm>
+#include <set>
 #include <stdexcept>
 
 #include "files/files.h"
@@ -33,5 +34,24 @@ plan::Job edited(const plan::Job& job, int n) {
 }
 
 JobBook opened(const std::string& folder) { return good(JobBook::open(folder)); }
+
+void back_to_form(const std::string& path, int form) {
+  auto database = good(Database::open(path));
+  well(database.run("PRAGMA foreign_keys = OFF"));
+  std::set<std::string> stay{"catalogue_note", "suppliers", "items",     "item_details", "pack_contents",
+                             "patterns",       "layers",    "limits",    "rates",        "pattern_pieces",
+                             "build_ups",      "cautions",  "junctions", "hold_points",  "site_rules"};
+  if (form == 3) stay.insert({"bodies", "jobs", "job_elements", "settings"});
+  const auto tables =
+      good(database.rows("SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%'"));
+  for (const Row& row : tables) {
+    const auto& name = std::get<std::string>(row.at(0));
+    if (!stay.contains(name)) well(database.run(("DROP TABLE " + name).c_str()));
+  }
+  if (form == 3)
+    for (const char* column : {"number", "state", "archived", "changed"})
+      well(database.run((std::string("ALTER TABLE jobs DROP COLUMN ") + column).c_str()));
+  well(database.run(("PRAGMA user_version = " + std::to_string(form)).c_str()));
+}
 
 }  // namespace store

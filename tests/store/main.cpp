@@ -7,11 +7,16 @@
 #include <cstring>
 
 #include "store/edit_until_killed.h"
+#include "store/save_until_killed.h"
 
 int main(int count, char** words) {
   if (count == 3 && std::strcmp(words[1], store::edit_until_killed_word) == 0) {
     const QCoreApplication application(count, words);
     return store::edit_until_killed(words[2]);
+  }
+  if (count == 3 && std::strcmp(words[1], store::save_until_killed_word) == 0) {
+    const QCoreApplication application(count, words);
+    return store::save_until_killed(words[2]);
   }
   const QTemporaryDir folder;
   if (!folder.isValid()) return 1;
