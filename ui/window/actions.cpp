@@ -16,7 +16,8 @@ using sketch::Hand;
 const std::vector<ActionRow>& action_rows() {
   static const std::vector<ActionRow> rows{
       {"new-job", "job", QT_TRANSLATE_NOOP("actions", "New job"), "Ctrl+N", "job-book"},
-      {"open-job", "job", QT_TRANSLATE_NOOP("actions", "Open a job…"), "Ctrl+O", "open"},
+      {"open-job", "job", QT_TRANSLATE_NOOP("actions", "Job book…"), "Ctrl+O", "open"},
+      {"save-version", "job", QT_TRANSLATE_NOOP("actions", "Save a version…"), "Ctrl+S", ""},
       {"demo-job", "job", QT_TRANSLATE_NOOP("actions", "Open the demo job"), "", ""},
       {"read-file", "job", QT_TRANSLATE_NOOP("actions", "Bring in a job file…"), "Ctrl+Shift+O", "", true},
       {"write-file", "job", QT_TRANSLATE_NOOP("actions", "Write a job file…"), "Ctrl+Shift+S", ""},
@@ -108,14 +109,10 @@ struct MenuRow {
   const char* text;
 };
 constexpr MenuRow menus[] = {
-    {"job", QT_TRANSLATE_NOOP("menus", "Job")},
-    {"edit", QT_TRANSLATE_NOOP("menus", "Edit")},
-    {"draw", QT_TRANSLATE_NOOP("menus", "Draw")},
-    {"lay", QT_TRANSLATE_NOOP("menus", "Lay")},
-    {"show", QT_TRANSLATE_NOOP("menus", "Show")},
-    {"office", QT_TRANSLATE_NOOP("menus", "Office")},
-    {"sheets", QT_TRANSLATE_NOOP("menus", "Sheets")},
-    {"catalogue", QT_TRANSLATE_NOOP("menus", "Catalogue")},
+    {"job", QT_TRANSLATE_NOOP("menus", "Job")},       {"edit", QT_TRANSLATE_NOOP("menus", "Edit")},
+    {"draw", QT_TRANSLATE_NOOP("menus", "Draw")},     {"lay", QT_TRANSLATE_NOOP("menus", "Lay")},
+    {"show", QT_TRANSLATE_NOOP("menus", "Show")},     {"office", QT_TRANSLATE_NOOP("menus", "Office")},
+    {"sheets", QT_TRANSLATE_NOOP("menus", "Sheets")}, {"catalogue", QT_TRANSLATE_NOOP("menus", "Catalogue")},
     {"help", QT_TRANSLATE_NOOP("menus", "Help")},
 };
 

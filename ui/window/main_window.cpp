@@ -155,6 +155,9 @@ void MainWindow::follow_desk() {
     plan_->setFocus(Qt::OtherFocusReason);
   });
   connect(header_, &Header::wanted_undo, this, &MainWindow::undo);
+  header_->allow_save(static_cast<bool>(shelf_.save_version));
+  connect(header_, &Header::wanted_save, this, [this] { actions_["save-version"].trigger(); });
+  show_version_state();
   connect(desk_, &Desk::said, prompt_, &Prompt::say);
   connect(total_, &TotalPanel::wanted_line, takeoff_, &TakeoffPanel::show_line);
   connect(total_, &TotalPanel::wanted_problem, takeoff_, &TakeoffPanel::show_solve);
@@ -201,6 +204,10 @@ void MainWindow::try_first(const QString& what) {
   } else {
     actions_["material-list"].trigger();
   }
+}
+
+void MainWindow::show_version_state() {
+  header_->set_version_state(shelf_.version_state ? shelf_.version_state() : QString());
 }
 
 void MainWindow::show_first_start() { prompt_->show_first_note(); }

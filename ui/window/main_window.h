@@ -29,7 +29,9 @@ class TotalPanel;
 
 // What the window asks of whoever keeps jobs; each may be empty (then the action is not possible).
 struct Shelf {
-  std::function<void()> choose_job;         // "Open a job": shows the list and opens one
+  std::function<void()> show_book;  // the job book: its jobs and their versions
+  std::function<void()> save_version;
+  std::function<QString()> version_state;   // of the open job, for the header
   std::function<void(plan::Job)> take_job;  // a new job, or one from a file: kept and opened
   std::function<std::shared_ptr<const catalogue::Catalogue>()> catalogue;  // the book's, for new jobs and choices
   std::function<std::string(const QByteArray&)> keep;                      // a picture's bytes: gives its SHA-256
@@ -47,11 +49,13 @@ class MainWindow : public QMainWindow {
   PlanView& plan() { return *plan_; }
   Prompt& prompt() { return *prompt_; }
   QWidget& right_side() { return *right_; }
-  void show_first_start();  // the demo job's note with three things to do
+  void show_version_state();  // asks the shelf anew
+  void show_first_start();    // the demo job's note with three things to do
 
   // Brings the job's order list to a CSV file; false with a sentence said where it can't be written.
   bool write_material_list(const QString& file);
-  bool write_job_file(const QString& file);
+  bool write_job_file(const QString& file) { return write_job_file(file, desk_->job()); }
+  bool write_job_file(const QString& file, const plan::Job& job);
   bool read_job_file(const QString& file);
   bool bring_in_site_plan(const QString& file, int page = 1);
   bool bring_in_outlines(const QString& file);

@@ -10,9 +10,9 @@
 #include "store/catalogue_book.h"
 #include "store/job_book.h"
 #include "ui/look/theme.h"
-#include "ui/window/job_list.h"
 #include "ui/window/keeper.h"
 #include "ui/window/main_window.h"
+#include "ui/window/office.h"
 #include "ui/window/settings_dialog.h"
 #include "ui/words/words.h"
 
@@ -133,9 +133,11 @@ int run_window(int& count, char** words, const std::string& file) {
     auto read = from->read();
     return std::make_shared<const catalogue::Catalogue>(read ? std::move(*read) : catalogue::Catalogue{});
   };
-  shelf.take_job = [&keeper, &desk](plan::Job job) {
+  Windows windows(desk);
+  shelf.take_job = [&keeper, &desk, &windows](plan::Job job) {
     desk.open(std::make_shared<const plan::Job>(std::move(job)));
     if (auto kept = keeper.add(); !kept) desk.say(QString::fromStdString(kept.error().text));
+    windows.window().show_version_state();
   };
   shelf.keep = [&book](const QByteArray& bytes) {
     const auto kept = book->keep(bytes.toStdString());
@@ -145,18 +147,10 @@ int run_window(int& count, char** words, const std::string& file) {
     const auto bytes = book->body(sha);
     return bytes ? QByteArray::fromStdString(*bytes) : QByteArray();
   };
-  Windows windows(desk);
-  shelf.choose_job = [&] {
-    if (const auto id = choose_job(*book, &windows.window())) {
-      auto job = book->read(*id);
-      if (!job) {
-        desk.say(QString::fromStdString(job.error().text));
-        return;
-      }
-      desk.open(std::make_shared<const plan::Job>(std::move(*job)));
-      keeper.adopt(*id);
-    }
-  };
+  Office office(desk, *book, keeper, [&windows] { return &windows.window(); });
+  shelf.show_book = [&office] { office.show_book(); };
+  shelf.save_version = [&office] { office.save_version(); };
+  shelf.version_state = [&office] { return office.version_state(); };
   windows.set_shelf(shelf);
   windows.make();
   if (begun->first) windows.window().show_first_start();

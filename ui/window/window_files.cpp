@@ -62,8 +62,8 @@ bool MainWindow::write_material_list(const QString& file) {
   return fault.isEmpty();
 }
 
-bool MainWindow::write_job_file(const QString& file) {
-  const QString fault = write_whole(file, files::write_job(desk_->job()));
+bool MainWindow::write_job_file(const QString& file, const plan::Job& job) {
+  const QString fault = write_whole(file, files::write_job(job));
   prompt_->say(fault.isEmpty() ? tr("The job is in %1").arg(file) : fault);
   return fault.isEmpty();
 }
@@ -146,10 +146,12 @@ bool MainWindow::bring_in_outlines(const QString& file) {
 
 void MainWindow::connect_files() {
   on("new-job", [this] { new_job(); });
-  on("open-job", [this] {
-    if (shelf_.choose_job) shelf_.choose_job();
-  });
-  actions_["open-job"].setEnabled(static_cast<bool>(shelf_.choose_job));
+  const auto kept_by = [this](const char* id, const std::function<void()>& does) {
+    actions_[id].setEnabled(static_cast<bool>(does));
+    if (does) on(id, does);
+  };
+  kept_by("open-job", shelf_.show_book);
+  kept_by("save-version", shelf_.save_version);
   on("demo-job", [this] {
     auto job = demo_job();
     if (!job) {
