@@ -23,15 +23,16 @@ std::string named(const HoursFactor& factor) { return factor.name.empty() ? "con
 }  // namespace
 
 std::vector<HoursFactor> hours_factors(const plan::Job& job, std::vector<problem::Problem>& problems) {
-  constexpr double most = 1e6;  // hours stay numbers whatever was typed
+  constexpr double least = 0.01, most = 100;  // past these it is a slip of the pen
   std::vector<HoursFactor> good;
   for (const HoursFactor& factor : job.offer.factors) {
-    if (!(factor.factor > 0 && factor.factor < most))
-      problems.push_back({Severity::problem,
-                          "offer-factor",
-                          "the factor on hours for '" + named(factor) + "' is not over 0, so it is left out",
-                          "write 1.15 for 15 % more hours",
-                          {}});
+    if (!(factor.factor >= least && factor.factor <= most))
+      problems.push_back(
+          {Severity::problem,
+           "offer-factor",
+           "the factor on hours for '" + named(factor) + "' is not between 0.01 and 100, so it is left out",
+           "write 1.15 for 15 % more hours",
+           {}});
     else if (!factor.stage.empty() && !takeoff::stage_of(factor.stage))
       problems.push_back({Severity::problem,
                           "offer-stage",

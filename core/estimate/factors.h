@@ -7,8 +7,8 @@
 
 namespace estimate {
 
-// The factors of the offer that can be used. Problems: offer-factor (not over 0, or no number), offer-stage (a stage
-// that there is not): those are left out.
+// The factors of the offer that can be used. Problems: offer-factor (not between 0.01 and 100), offer-stage
+// (a stage that there is not): those are left out.
 std::vector<plan::HoursFactor> hours_factors(const plan::Job& job, std::vector<problem::Problem>& problems);
 
 // `hours` x each factor of that stage, by name; `hours` itself where there is none.

@@ -271,6 +271,45 @@ TEST(Priced, MarkupAndMarginLeadToEachOther) {
   }));
 }
 
+// Whatever is typed: never a crash, and what is said adds up.
+TEST(Priced, NothingTypedBreaksIt) {
+  EXPECT_TRUE(rc::check("an offer of anything", [] {
+    const auto number = [] {
+      return *rc::gen::element(0.0, -0.0, 0.1, 0.3333333333333333, 1.0, 0.9999999999999999, 99.9, 1e-300, 1e300, -1.0,
+                               1e17, std::nan(""), HUGE_VAL, -HUGE_VAL);
+    };
+    const auto coins_of_anything = [] {
+      return money(*rc::gen::element<std::int64_t>(0, 1, -1, 999, 123456789, INT64_MAX, INT64_MIN + 1));
+    };
+    const auto stage = [] { return *rc::gen::element<std::string>("", "dig", "finish", "swimming"); };
+    plan::Job job = starter_job();
+    plan::Offer& offer = job.offer;
+    offer.overhead = number();
+    offer.contingency = number();
+    offer.profit = number();
+    offer.profit_as = *rc::gen::element(ProfitAs::markup, ProfitAs::margin);
+    offer.chained = *rc::gen::arbitrary<bool>();
+    offer.tax = number();
+    offer.taxed = {CostKind::fee, CostKind::fee, CostKind::material};
+    offer.round_to = coins_of_anything();
+    for (int i = *rc::gen::inRange(0, 4); i > 0; --i) offer.factors.push_back({"f", number(), stage(), ""});
+    for (int i = *rc::gen::inRange(0, 4); i > 0; --i) offer.payments.push_back({"p", number(), stage()});
+    for (int i = *rc::gen::inRange(0, 6); i > 0; --i)
+      offer.lines.push_back({"l" + std::to_string(i), stage(), CostKind::fee, "", number(), "h", coins_of_anything(),
+                             *rc::gen::arbitrary<bool>(), ""});
+    const auto made = estimate::estimate(
+        job, takeoff_of({}, {{Stage::dig, "dig-open", "dig", {"A1"}, amount(10, units::cubic_metre), 1, {}}}));
+    const auto price = estimate::priced(job, made);
+    units::Money steps, payments;
+    for (const auto& one : price.steps) steps += one.amount;
+    for (const auto& one : price.payments) payments += one.amount;
+    RC_ASSERT(steps == price.total);
+    RC_ASSERT(price.payments.empty() || payments == price.total);
+    RC_ASSERT(made.lines.size() == offer.lines.size() + 2);  // dig, its machine
+    RC_ASSERT(estimate::kept(job, made, price, "").total == price.total);
+  }));
+}
+
 // ---- against exact decimals: base x share with whole numbers, halves away from zero.
 __extension__ typedef __int128 Wide;
 std::int64_t rounded(Wide top, Wide under) {
