@@ -1347,45 +1347,288 @@
         <source>Slivers</source>
         <translation>Astillas</translation>
     </message>
+    <message>
+        <source>Change %1</source>
+        <translation>Cambiar %1</translation>
+    </message>
+    <message>
+        <source>Take it out</source>
+        <translation>Quitarlo</translation>
+    </message>
+    <message>
+        <source>Change what is taxed</source>
+        <translation>Cambiar lo gravado</translation>
+    </message>
+    <message>
+        <source>Overhead</source>
+        <translation>Gastos generales</translation>
+    </message>
+    <message>
+        <source>Contingency</source>
+        <translation>Imprevistos</translation>
+    </message>
+    <message>
+        <source>Profit</source>
+        <translation>Utilidad</translation>
+    </message>
+    <message>
+        <source>Profit is</source>
+        <translation>La utilidad es</translation>
+    </message>
+    <message>
+        <source>a markup, of the cost</source>
+        <translation>un recargo, sobre el costo</translation>
+    </message>
+    <message>
+        <source>a margin, of the price</source>
+        <translation>un margen, del precio</translation>
+    </message>
+    <message>
+        <source>Each on the sum before it</source>
+        <translation>Cada una sobre la suma anterior</translation>
+    </message>
+    <message>
+        <source>Round up to</source>
+        <translation>Redondear hacia arriba a</translation>
+    </message>
+    <message>
+        <source>Tax</source>
+        <translation>Impuesto</translation>
+    </message>
+    <message>
+        <source>On top of the direct cost</source>
+        <translation>Sobre el costo directo</translation>
+    </message>
+    <message>
+        <source>Tax, and what is taxed</source>
+        <translation>Impuesto y lo gravado</translation>
+    </message>
+    <message>
+        <source>Condition</source>
+        <translation>Condición</translation>
+    </message>
+    <message>
+        <source>Hours times</source>
+        <translation>Horas por</translation>
+    </message>
+    <message>
+        <source>In</source>
+        <translation>En</translation>
+    </message>
+    <message>
+        <source>all stages</source>
+        <translation>todas las etapas</translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation>Motivo</translation>
+    </message>
+    <message>
+        <source>Condition %1</source>
+        <translation>Condición %1</translation>
+    </message>
+    <message>
+        <source>Add a condition on the hours</source>
+        <translation>Añadir una condición a las horas</translation>
+    </message>
+    <message>
+        <source>Narrow way in</source>
+        <translation>Entrada estrecha</translation>
+    </message>
+    <message>
+        <source>Stage</source>
+        <translation>Etapa</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Tipo</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Cuántos</translation>
+    </message>
+    <message>
+        <source>Price of one</source>
+        <translation>Precio de uno</translation>
+    </message>
+    <message>
+        <source>Nothing, on purpose</source>
+        <translation>Nada, a propósito</translation>
+    </message>
+    <message>
+        <source>Line %1</source>
+        <translation>Línea %1</translation>
+    </message>
+    <message>
+        <source>Add a line</source>
+        <translation>Añadir una línea</translation>
+    </message>
+    <message>
+        <source>The quote</source>
+        <translation>La cotización</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Valid for days</source>
+        <translation>Válida por días</translation>
+    </message>
+    <message>
+        <source>Payment %1</source>
+        <translation>Pago %1</translation>
+    </message>
+    <message>
+        <source>What for</source>
+        <translation>Para qué</translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation>Parte</translation>
+    </message>
+    <message>
+        <source>Due with</source>
+        <translation>Vence con</translation>
+    </message>
+    <message>
+        <source>signing</source>
+        <translation>la firma</translation>
+    </message>
+    <message>
+        <source>Add a payment</source>
+        <translation>Añadir un pago</translation>
+    </message>
+    <message>
+        <source>On signing</source>
+        <translation>A la firma</translation>
+    </message>
+    <message>
+        <source>Unit price %1</source>
+        <translation>Precio unitario %1</translation>
+    </message>
+    <message>
+        <source>Of what is not seen</source>
+        <translation>De lo que no se ve</translation>
+    </message>
+    <message>
+        <source>Counted on</source>
+        <translation>Se cuenta con</translation>
+    </message>
+    <message>
+        <source>Add a unit price</source>
+        <translation>Añadir un precio unitario</translation>
+    </message>
+    <message>
+        <source>Rock dug out</source>
+        <translation>Roca excavada</translation>
+    </message>
+    <message>
+        <source>Words of the quote</source>
+        <translation>Textos de la cotización</translation>
+    </message>
+    <message>
+        <source>Basis of the estimate</source>
+        <translation>Base del presupuesto</translation>
+    </message>
+    <message>
+        <source>Terms</source>
+        <translation>Condiciones</translation>
+    </message>
+    <message>
+        <source>Cancellation notice</source>
+        <translation>Aviso de cancelación</translation>
+    </message>
+    <message>
+        <source>Statement %1</source>
+        <translation>Declaración %1</translation>
+    </message>
+    <message>
+        <source>It is</source>
+        <translation>Es algo</translation>
+    </message>
+    <message>
+        <source>not in the price</source>
+        <translation>no incluido en el precio</translation>
+    </message>
+    <message>
+        <source>taken for granted</source>
+        <translation>dado por supuesto</translation>
+    </message>
+    <message>
+        <source>Struck out</source>
+        <translation>Tachada</translation>
+    </message>
+    <message>
+        <source>Add a statement</source>
+        <translation>Añadir una declaración</translation>
+    </message>
+    <message>
+        <source>This takes an amount of money, such as 12.50</source>
+        <translation>Aquí va una suma de dinero, como 12.50</translation>
+    </message>
+    <message>
+        <source>This takes an amount with at most %1 decimals, up to 10 million</source>
+        <translation>Aquí va una suma con %1 decimales como máximo, hasta 10 millones</translation>
+    </message>
+</context>
+<context>
+    <name>PriceWords</name>
+    <message>
+        <source>Material</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <source>Labour</source>
+        <translation>Mano de obra</translation>
+    </message>
+    <message>
+        <source>Machines</source>
+        <translation>Máquinas</translation>
+    </message>
+    <message>
+        <source>Trucking</source>
+        <translation>Fletes</translation>
+    </message>
+    <message>
+        <source>Subcontract</source>
+        <translation>Subcontrato</translation>
+    </message>
+    <message>
+        <source>Allowances</source>
+        <translation>Provisiones</translation>
+    </message>
+    <message>
+        <source>Fees</source>
+        <translation>Tarifas</translation>
+    </message>
+    <message>
+        <source>Price before tax</source>
+        <translation>Precio sin impuesto</translation>
+    </message>
+    <message>
+        <source>Total with tax</source>
+        <translation>Total con impuesto</translation>
+    </message>
+    <message>
+        <source>What stands over the cost</source>
+        <translation>Lo que supera al costo</translation>
+    </message>
+    <message>
+        <source>%1 of the cost (markup) is %2 of the price (margin)</source>
+        <translation>%1 del costo (recargo) es %2 del precio (margen)</translation>
+    </message>
+    <message>
+        <source>with: %1</source>
+        <translation>con: %1</translation>
+    </message>
+    <message>
+        <source>on signing</source>
+        <translation>a la firma</translation>
+    </message>
 </context>
 <context>
     <name>QDialog</name>
-    <message>
-        <source>Jobs</source>
-        <translation>Trabajos</translation>
-    </message>
-    <message>
-        <source>Job</source>
-        <translation>Trabajo</translation>
-    </message>
-    <message>
-        <source>Customer</source>
-        <translation>Cliente</translation>
-    </message>
-    <message>
-        <source>Place</source>
-        <translation>Lugar</translation>
-    </message>
-    <message>
-        <source>Open a job</source>
-        <translation>Abrir un trabajo</translation>
-    </message>
-    <message>
-        <source>Part of a name</source>
-        <translation>Parte de un nombre</translation>
-    </message>
-    <message>
-        <source>Part of a name, customer or place</source>
-        <translation>Parte de un nombre, cliente o lugar</translation>
-    </message>
-    <message>
-        <source>Open it</source>
-        <translation>Abrirlo</translation>
-    </message>
-    <message>
-        <source>Leave it</source>
-        <translation>Dejarlo</translation>
-    </message>
     <message>
         <source>Measuring in</source>
         <translation>Toma de medidas</translation>
@@ -1610,10 +1853,6 @@
         <translation>Trabajo nuevo</translation>
     </message>
     <message>
-        <source>Open a job…</source>
-        <translation>Abrir un trabajo…</translation>
-    </message>
-    <message>
         <source>Open the demo job</source>
         <translation>Abrir el trabajo de muestra</translation>
     </message>
@@ -1788,6 +2027,18 @@
     <message>
         <source>About Groundcourse</source>
         <translation>Acerca de Groundcourse</translation>
+    </message>
+    <message>
+        <source>Job book…</source>
+        <translation>Libro de trabajos…</translation>
+    </message>
+    <message>
+        <source>Save a version…</source>
+        <translation>Guardar una versión…</translation>
+    </message>
+    <message>
+        <source>Estimate…</source>
+        <translation>Presupuesto…</translation>
     </message>
 </context>
 <context>
@@ -2805,12 +3056,321 @@
         <source>Help</source>
         <translation>Ayuda</translation>
     </message>
+    <message>
+        <source>Office</source>
+        <translation>Oficina</translation>
+    </message>
+</context>
+<context>
+    <name>ui::BookWindow</name>
+    <message>
+        <source>A version is saved of the job that is open on the plan</source>
+        <translation>Se guarda una versión del trabajo abierto en el plano</translation>
+    </message>
+    <message>
+        <source>1 job</source>
+        <translation>1 trabajo</translation>
+    </message>
+    <message>
+        <source>%1 jobs</source>
+        <translation>%1 trabajos</translation>
+    </message>
+    <message>
+        <source>Bring back</source>
+        <translation>Recuperar</translation>
+    </message>
+    <message>
+        <source>Archive</source>
+        <translation>Archivar</translation>
+    </message>
+    <message>
+        <source>No job is chosen</source>
+        <translation>Ningún trabajo elegido</translation>
+    </message>
+    <message>
+        <source>%1: no version saved yet</source>
+        <translation>%1: aún sin versiones guardadas</translation>
+    </message>
+    <message>
+        <source>Versions of %1</source>
+        <translation>Versiones de %1</translation>
+    </message>
+    <message>
+        <source>Copy of %1</source>
+        <translation>Copia de %1</translation>
+    </message>
+    <message>
+        <source>The printed sheet</source>
+        <translation>La hoja impresa</translation>
+    </message>
+    <message>
+        <source>%1.pdf</source>
+        <translation>%1.pdf</translation>
+    </message>
+    <message>
+        <source>Printed sheets (*.pdf)</source>
+        <translation>Hojas impresas (*.pdf)</translation>
+    </message>
+    <message>
+        <source>%1 can&apos;t be written: %2</source>
+        <translation>No se puede escribir %1: %2</translation>
+    </message>
+    <message>
+        <source>Job book</source>
+        <translation>Libro de trabajos</translation>
+    </message>
+    <message>
+        <source>What went wrong</source>
+        <translation>Qué falló</translation>
+    </message>
+    <message>
+        <source>Search the jobs</source>
+        <translation>Buscar en los trabajos</translation>
+    </message>
+    <message>
+        <source>Number, job, customer or place</source>
+        <translation>Número, trabajo, cliente o lugar</translation>
+    </message>
+    <message>
+        <source>Sorted by</source>
+        <translation>Ordenados por</translation>
+    </message>
+    <message>
+        <source>Newest first</source>
+        <translation>El más nuevo primero</translation>
+    </message>
+    <message>
+        <source>By %1</source>
+        <translation>Por %1</translation>
+    </message>
+    <message>
+        <source>Archived ones too</source>
+        <translation>También los archivados</translation>
+    </message>
+    <message>
+        <source>Jobs</source>
+        <translation>Trabajos</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Abrir</translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation>Copiar</translation>
+    </message>
+    <message>
+        <source>Write a job file ...</source>
+        <translation>Escribir un archivo de trabajo...</translation>
+    </message>
+    <message>
+        <source>State of the work</source>
+        <translation>Estado de la obra</translation>
+    </message>
+    <message>
+        <source>New job</source>
+        <translation>Trabajo nuevo</translation>
+    </message>
+    <message>
+        <source>Bring in a job file ...</source>
+        <translation>Traer un archivo de trabajo...</translation>
+    </message>
+    <message>
+        <source>Versions of the job</source>
+        <translation>Versiones del trabajo</translation>
+    </message>
+    <message>
+        <source>Save a version ...</source>
+        <translation>Guardar una versión...</translation>
+    </message>
+    <message>
+        <source>Read the version</source>
+        <translation>Leer la versión</translation>
+    </message>
+    <message>
+        <source>Work on from here</source>
+        <translation>Seguir desde aquí</translation>
+    </message>
+    <message>
+        <source>Compare the two</source>
+        <translation>Comparar las dos</translation>
+    </message>
+    <message>
+        <source>Choose two versions with Ctrl</source>
+        <translation>Elija dos versiones con Ctrl</translation>
+    </message>
+    <message>
+        <source>Asked for</source>
+        <translation>Pedido</translation>
+    </message>
+    <message>
+        <source>Quoted</source>
+        <translation>Cotizado</translation>
+    </message>
+    <message>
+        <source>Agreed</source>
+        <translation>Acordado</translation>
+    </message>
+    <message>
+        <source>Building</source>
+        <translation>En obra</translation>
+    </message>
+    <message>
+        <source>Closed</source>
+        <translation>Cerrado</translation>
+    </message>
+</context>
+<context>
+    <name>ui::DifferencesDialog</name>
+    <message>
+        <source>Item</source>
+        <translation>Artículo</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Aparejo</translation>
+    </message>
+    <message>
+        <source>Build-up</source>
+        <translation>Capas</translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation>Límite</translation>
+    </message>
+    <message>
+        <source>Labour rate</source>
+        <translation>Rendimiento de mano de obra</translation>
+    </message>
+    <message>
+        <source>Supplier</source>
+        <translation>Proveedor</translation>
+    </message>
+    <message>
+        <source>Junction</source>
+        <translation>Encuentro</translation>
+    </message>
+    <message>
+        <source>not in the catalogue</source>
+        <translation>no está en el catálogo</translation>
+    </message>
+    <message>
+        <source>another price</source>
+        <translation>otro precio</translation>
+    </message>
+    <message>
+        <source>other details</source>
+        <translation>otros detalles</translation>
+    </message>
+    <message>
+        <source>by others</source>
+        <translation>por otros</translation>
+    </message>
+    <message>
+        <source>%1 per %2</source>
+        <translation>%1 por %2</translation>
+    </message>
+    <message>
+        <source>Keep the job&apos;s</source>
+        <translation>Dejar lo del trabajo</translation>
+    </message>
+    <message>
+        <source>Take the catalogue&apos;s</source>
+        <translation>Tomar lo del catálogo</translation>
+    </message>
+    <message>
+        <source>Put the job&apos;s into the catalogue</source>
+        <translation>Pasar lo del trabajo al catálogo</translation>
+    </message>
+    <message>
+        <source>What the job brings</source>
+        <translation>Lo que trae el trabajo</translation>
+    </message>
+    <message>
+        <source>The job comes with its own prices and parts. These are not as your catalogue has them. The job stays as it was priced unless you take the catalogue&apos;s.</source>
+        <translation>El trabajo trae sus propios precios y piezas. Estos no son como los de su catálogo. El trabajo queda con sus precios salvo que tome los del catálogo.</translation>
+    </message>
+    <message>
+        <source>Part</source>
+        <translation>Pieza</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>What differs</source>
+        <translation>Qué difiere</translation>
+    </message>
+    <message>
+        <source>In the job</source>
+        <translation>En el trabajo</translation>
+    </message>
+    <message>
+        <source>In the catalogue</source>
+        <translation>En el catálogo</translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation>Qué hacer</translation>
+    </message>
+    <message>
+        <source>Keep all of the job&apos;s</source>
+        <translation>Dejar todo lo del trabajo</translation>
+    </message>
+    <message>
+        <source>Take all of the catalogue&apos;s</source>
+        <translation>Tomar todo lo del catálogo</translation>
+    </message>
+    <message>
+        <source>Put all into the catalogue</source>
+        <translation>Pasar todo al catálogo</translation>
+    </message>
+    <message>
+        <source>Bring the job in</source>
+        <translation>Traer el trabajo</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Dejarlo</translation>
+    </message>
+    <message>
+        <source>What to do with %1</source>
+        <translation>Qué hacer con %1</translation>
+    </message>
 </context>
 <context>
     <name>ui::EdgesPage</name>
     <message>
         <source>Its edges are not known yet.</source>
         <translation>Aún no se conocen sus bordes.</translation>
+    </message>
+</context>
+<context>
+    <name>ui::EstimateWindow</name>
+    <message>
+        <source>Price</source>
+        <translation>Precio</translation>
+    </message>
+    <message>
+        <source>Hours</source>
+        <translation>Horas</translation>
+    </message>
+    <message>
+        <source>Beside the drawing</source>
+        <translation>Fuera del dibujo</translation>
+    </message>
+    <message>
+        <source>Payments</source>
+        <translation>Pagos</translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation>Textos</translation>
+    </message>
+    <message>
+        <source>Estimate</source>
+        <translation>Presupuesto</translation>
     </message>
 </context>
 <context>
@@ -2877,6 +3437,45 @@
     <message>
         <source>looked at by %1, %2</source>
         <translation>revisado por %1, %2</translation>
+    </message>
+</context>
+<context>
+    <name>ui::JobModel</name>
+    <message>
+        <source>%1, archived</source>
+        <translation>%1, archivado</translation>
+    </message>
+    <message>
+        <source>No.</source>
+        <translation>Núm.</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Trabajo</translation>
+    </message>
+    <message>
+        <source>Customer</source>
+        <translation>Cliente</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Lugar</translation>
+    </message>
+    <message>
+        <source>State</source>
+        <translation>Estado</translation>
+    </message>
+    <message>
+        <source>Changed</source>
+        <translation>Cambiado</translation>
+    </message>
+    <message>
+        <source>Versions</source>
+        <translation>Versiones</translation>
+    </message>
+    <message>
+        <source>Total</source>
+        <translation>Total</translation>
     </message>
 </context>
 <context>
@@ -3175,6 +3774,33 @@ Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</t
     </message>
 </context>
 <context>
+    <name>ui::Office</name>
+    <message>
+        <source>The numbers are still being worked out: save the version in a moment</source>
+        <translation>Los números aún se calculan: guarde la versión en un momento</translation>
+    </message>
+    <message>
+        <source>Version %1 is saved</source>
+        <translation>La versión %1 está guardada</translation>
+    </message>
+    <message>
+        <source>working copy, after version %1</source>
+        <translation>copia de trabajo, tras la versión %1</translation>
+    </message>
+    <message>
+        <source>Work on from version %1</source>
+        <translation>Seguir desde la versión %1</translation>
+    </message>
+    <message>
+        <source>Write a job file</source>
+        <translation>Escribir un archivo de trabajo</translation>
+    </message>
+    <message>
+        <source>Job files (*.json)</source>
+        <translation>Archivos de trabajo (*.json)</translation>
+    </message>
+</context>
+<context>
     <name>ui::PlanView</name>
     <message>
         <source>net area %1 %2</source>
@@ -3257,6 +3883,37 @@ Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</t
     </message>
 </context>
 <context>
+    <name>ui::PriceView</name>
+    <message>
+        <source>Direct cost by kind</source>
+        <translation>Costo directo por tipo</translation>
+    </message>
+    <message>
+        <source>Direct cost by stage</source>
+        <translation>Costo directo por etapa</translation>
+    </message>
+    <message>
+        <source>Price</source>
+        <translation>Precio</translation>
+    </message>
+    <message>
+        <source>The numbers are being worked out</source>
+        <translation>Los números se están calculando</translation>
+    </message>
+    <message>
+        <source>Being worked out anew; these are the numbers before</source>
+        <translation>Se calcula de nuevo; estos son los números de antes</translation>
+    </message>
+    <message>
+        <source>All lines have their price</source>
+        <translation>Todas las líneas tienen su precio</translation>
+    </message>
+    <message>
+        <source>Not final: something has no price or no result, see what is to solve</source>
+        <translation>No es definitivo: algo no tiene precio o resultado, vea lo que falta resolver</translation>
+    </message>
+</context>
+<context>
     <name>ui::Prompt</name>
     <message>
         <source>Prompt</source>
@@ -3303,6 +3960,53 @@ Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</t
     <message>
         <source>Close this sentence</source>
         <translation>Cerrar esta frase</translation>
+    </message>
+</context>
+<context>
+    <name>ui::SaveVersionDialog</name>
+    <message>
+        <source>Save a version</source>
+        <translation>Guardar versión</translation>
+    </message>
+    <message>
+        <source>Name of the version</source>
+        <translation>Nombre de la versión</translation>
+    </message>
+    <message>
+        <source>As quoted, with steps, second price ...</source>
+        <translation>Como se cotizó, con escalones, segundo precio...</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Job</source>
+        <translation>Trabajo</translation>
+    </message>
+    <message>
+        <source>Total</source>
+        <translation>Total</translation>
+    </message>
+    <message>
+        <source>%1, not complete yet</source>
+        <translation>%1, aún incompleto</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>A version stays as it is: the plan, its prices and its total can be read and printed again at any time.</source>
+        <translation>Una versión queda como está: el plano, sus precios y su total se pueden leer e imprimir otra vez cuando sea.</translation>
+    </message>
+    <message>
+        <source>Save the version</source>
+        <translation>Guardar la versión</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>Dejarlo</translation>
     </message>
 </context>
 <context>
@@ -3904,7 +4608,7 @@ Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</t
     </message>
     <message>
         <source>Offset</source>
-        <translation>Normal</translation>
+        <translation>Desfasar</translation>
     </message>
     <message>
         <source>Side</source>
@@ -4167,6 +4871,152 @@ Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</t
     <message>
         <source>Whole job, out of date</source>
         <translation>Todo el trabajo, desactualizado</translation>
+    </message>
+</context>
+<context>
+    <name>ui::VersionModel</name>
+    <message>
+        <source>%1, not complete</source>
+        <translation>%1, incompleto</translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation>No</translation>
+    </message>
+    <message>
+        <source>1 sheet</source>
+        <translation>1 hoja</translation>
+    </message>
+    <message>
+        <source>%1 sheets</source>
+        <translation>%1 hojas</translation>
+    </message>
+    <message>
+        <source>Version</source>
+        <translation>Versión</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Saved</source>
+        <translation>Guardada</translation>
+    </message>
+    <message>
+        <source>Program</source>
+        <translation>Programa</translation>
+    </message>
+    <message>
+        <source>Total</source>
+        <translation>Total</translation>
+    </message>
+    <message>
+        <source>Issued</source>
+        <translation>Entregada</translation>
+    </message>
+</context>
+<context>
+    <name>ui::VersionWindow</name>
+    <message>
+        <source>Stage</source>
+        <translation>Etapa</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Línea</translation>
+    </message>
+    <message>
+        <source>Quantity</source>
+        <translation>Cantidad</translation>
+    </message>
+    <message>
+        <source>Price</source>
+        <translation>Precio</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Importe</translation>
+    </message>
+    <message>
+        <source>Lines of this version</source>
+        <translation>Líneas de esta versión</translation>
+    </message>
+    <message>
+        <source>by others</source>
+        <translation>por otros</translation>
+    </message>
+    <message>
+        <source>no price</source>
+        <translation>sin precio</translation>
+    </message>
+    <message>
+        <source>Step of the price</source>
+        <translation>Paso del precio</translation>
+    </message>
+    <message>
+        <source>Working</source>
+        <translation>Cálculo</translation>
+    </message>
+    <message>
+        <source>Steps of the price</source>
+        <translation>Pasos del precio</translation>
+    </message>
+    <message>
+        <source>Price before tax</source>
+        <translation>Precio sin impuesto</translation>
+    </message>
+    <message>
+        <source>Total with tax</source>
+        <translation>Total con impuesto</translation>
+    </message>
+    <message>
+        <source>Version %1</source>
+        <translation>Versión %1</translation>
+    </message>
+    <message>
+        <source>%1, version %2</source>
+        <translation>%1, versión %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, not complete</source>
+        <translation>%1, incompleto</translation>
+    </message>
+    <message>
+        <source>Total of this version</source>
+        <translation>Total de esta versión</translation>
+    </message>
+    <message>
+        <source>Saved %1 with Groundcourse %2. It is shown as it was saved; today&apos;s prices and today&apos;s program change nothing here.</source>
+        <translation>Guardada %1 con Groundcourse %2. Se muestra como se guardó; los precios y el programa de hoy no cambian nada aquí.</translation>
+    </message>
+    <message>
+        <source>%1 (%2), printed %3</source>
+        <translation>%1 (%2), impresa %3</translation>
+    </message>
+    <message>
+        <source>Show %1</source>
+        <translation>Mostrar %1</translation>
+    </message>
+    <message>
+        <source>Work on from here</source>
+        <translation>Seguir desde aquí</translation>
+    </message>
+    <message>
+        <source>The job becomes what it was in this version; Undo brings back what it is now</source>
+        <translation>El trabajo vuelve a ser lo que era en esta versión; Deshacer trae lo que es ahora</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
     </message>
 </context>
 </TS>
