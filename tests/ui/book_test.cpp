@@ -19,6 +19,7 @@
 #include <QTest>
 
 #include "ui/book/book_words.h"
+#include "ui/book/differences_dialog.h"
 #include "ui/book/save_version.h"
 #include "ui/book/version_window.h"
 #include "ui/look/style.h"
@@ -236,6 +237,70 @@ TEST(BookWindow, StatesHaveASignEach) {
   }
 }
 
+std::vector<catalogue::PartDifference> some_differences() {
+  using What = catalogue::PartDifference::What;
+  const auto price = [](std::int64_t coins) {
+    return catalogue::Price{units::Money::of_coins(coins), "ton", "2026-01-01", false};
+  };
+  return {{catalogue::Part::item, "stone", {"Crushed stone, 3/4 in minus", ""}, What::price, price(4200), price(3900)},
+          {catalogue::Part::item,
+           "paver",
+           {"Paver 6 x 9 in, grey, with a long name of its own", ""},
+           What::other,
+           price(100),
+           price(100)},
+          {catalogue::Part::build_up, "drive", {"Drive on clay", ""}, What::missing, {}, {}}};
+}
+
+TEST(BookWindow, AsksWhatBecomesOfWhatAJobBrings) {
+  using catalogue::Choice;
+  ui::DifferencesDialog dialog(some_differences(), plan::Heading());
+  dialog.show();
+  const auto chosen = [&] {
+    std::vector<Choice> list;
+    for (const auto& one : dialog.choices()) list.push_back(one.choice);
+    return list;
+  };
+  EXPECT_EQ(chosen(), (std::vector<Choice>{Choice::keep_jobs, Choice::keep_jobs, Choice::keep_jobs}));
+  const auto press = [&](const char* name) {
+    QTest::mouseClick(dialog.findChild<QAbstractButton*>(QString::fromLatin1(name)), Qt::LeftButton);
+  };
+  press("differences-take");  // there is none of the catalogue's to take for the third
+  EXPECT_EQ(chosen(), (std::vector<Choice>{Choice::take_books, Choice::take_books, Choice::keep_jobs}));
+  press("differences-put");
+  EXPECT_EQ(chosen(), (std::vector<Choice>{Choice::put_into_book, Choice::put_into_book, Choice::put_into_book}));
+  auto* first = dialog.findChild<QComboBox*>("differences-choice-0");
+  first->setFocus();
+  QTest::keyClick(first, Qt::Key_Home);
+  EXPECT_EQ(chosen().front(), Choice::keep_jobs);
+  EXPECT_EQ(dialog.choices()[2].id, "drive");
+  press("differences-done");
+  EXPECT_EQ(dialog.result(), QDialog::Accepted);
+  EXPECT_TRUE(ui::ask_differences({}, plan::Heading(), nullptr)->empty());  // asks nobody
+}
+
+// Names of any kind stand in the lists as they are, and nothing in them is taken for a command.
+TEST(BookWindow, ShowsNamesOfAnyKind) {
+  Book here;
+  const std::string names[] = {"'; DROP TABLE jobs",   "%s %1",
+                               "<b>bold</b>",          std::string(65'536, 'x'),
+                               std::string("a\0b", 3), "\xE2\x80\xAE right to left"};
+  for (const std::string& name : names) {
+    plan::Job job = named("", "", "", "");
+    job.heading.name = job.heading.customer = name;
+    const auto id = here.book.add(job).value();
+    here.book.save_version(id, job, kept_of(100), name, name).value();
+    here.window->refresh();
+    here.window->choose(id);
+    EXPECT_EQ(here.names().size(), static_cast<int>(here.book.jobs().value().size()));
+    here.press("book-show-version");
+    auto* version = here.child<ui::VersionWindow>("version-window");
+    for (const QLabel* label : version->findChildren<QLabel*>()) EXPECT_EQ(label->textFormat(), Qt::PlainText);
+    delete version;
+  }
+  EXPECT_TRUE(here.names().contains("<b>bold</b>"));
+}
+
 // Only for looking: GROUNDCOURSE_PICTURES names a folder.
 TEST(BookWindow, Pictures) {
   const QString into = qEnvironmentVariable("GROUNDCOURSE_PICTURES");
@@ -253,6 +318,10 @@ TEST(BookWindow, Pictures) {
     auto* version = here.child<ui::VersionWindow>("version-window");
     QTest::qWait(50);
     version->grab().save(into + "/version-" + look + ".png");
+    ui::DifferencesDialog differences(some_differences(), plan::Heading());
+    differences.show();
+    QTest::qWait(50);
+    differences.grab().save(into + "/differences-" + look + ".png");
     ui::SaveVersionDialog dialog("Pool terrace", "$11,000.00", false);
     dialog.show();
     QTest::qWait(50);
