@@ -11,27 +11,10 @@
 namespace store {
 namespace {
 
-// Totals as this program makes them, in the form that is kept.
+// What this program makes of the job, in the form that is kept.
 estimate::Kept kept_of(const plan::Job& job) {
-  const auto takeoff = takeoff::takeoff(job, plan::site(job));
-  const auto estimate = estimate::estimate(job, takeoff);
-  estimate::Kept kept{job.heading.currency, job.heading.decimals, "0.1", {}, {}, {}, {}, {}, estimate.final, {}};
-  for (const estimate::OrderLine& line : estimate.lines) {
-    estimate::KeptLine& one = kept.lines.emplace_back();
-    one.stage = takeoff::word(line.stage);
-    one.item = line.item;
-    one.description = line.description;
-    one.of = line.of;
-    one.quantity = line.quantity;
-    one.unit = line.unit;
-    one.order_quantity = line.order_quantity;
-    one.order_unit = line.order_unit;
-    one.unit_price = line.unit_price;
-    one.amount = line.amount;
-    kept.direct += line.amount.value_or(units::Money());
-  }
-  kept.price = kept.total = kept.direct;
-  return kept;
+  const auto estimate = estimate::estimate(job, takeoff::takeoff(job, plan::site(job)));
+  return estimate::kept(job, estimate, estimate::priced(job, estimate), "0.1");
 }
 
 plan::Job dearer(const plan::Job& job) {
