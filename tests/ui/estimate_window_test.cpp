@@ -108,6 +108,36 @@ TEST(EstimateWindow, paymentsAddUpToTheTotal) {
   EXPECT_EQ(priced.payments[0].amount + priced.payments[1].amount, priced.total);
 }
 
+TEST(EstimateWindow, whatIsForgottenIsLookedAt) {
+  Estimating at;
+  ASSERT_TRUE(at.who.results());
+  at.turn_to(2);
+  ASSERT_NE(at.editor(2, "check/permit"), nullptr);
+  at.editor(2, "check/permit")->give(std::string("nothing"));
+  ASSERT_EQ(at.who.desk.job().offer.lines.size(), 1u);
+  EXPECT_EQ(at.who.desk.job().offer.lines[0].id, "permit");
+  EXPECT_TRUE(at.who.desk.job().offer.lines[0].nothing_on_purpose);
+  ASSERT_TRUE(at.who.results());
+  at.editor(2, "check/permit")->give(std::string("open"));
+  EXPECT_TRUE(at.who.desk.job().offer.lines.empty());
+}
+
+TEST(EstimateWindow, whatCouldBiteIsWorkedOutBesideTheWindow) {
+  Estimating at;
+  ASSERT_TRUE(at.who.results());
+  at.turn_to(5);
+  auto* go = at.window->findChild<QAbstractButton*>("bite_go");
+  ASSERT_NE(go, nullptr);
+  QTest::mouseClick(go, Qt::LeftButton);
+  EXPECT_FALSE(go->isEnabled());  // the window goes on meanwhile
+  ASSERT_TRUE(QTest::qWaitFor([go] { return go->isEnabled(); }, 60000));
+  auto* bars = at.window->findChild<ui::MoneyBars*>("bite_bars");
+  ASSERT_NE(bars, nullptr);
+  EXPECT_TRUE(bars->accessibleDescription().contains("$"));
+  at.type(0, "overhead", "5");
+  EXPECT_TRUE(at.window->findChild<QLabel*>("bite_told")->text().contains("again"));
+}
+
 TEST(EstimateWindow, saysInWordsWhereTheMoneyGoes) {
   Estimating at;
   ASSERT_TRUE(at.who.results());
@@ -138,6 +168,9 @@ TEST(EstimateWindow, isDrawnInEveryLook) {
     at.press(2, "added/add");
     at.press(3, "payment/add");
     EXPECT_TRUE(at.who.results());
+    auto* go = at.window->findChild<QAbstractButton*>("bite_go");
+    go->click();
+    EXPECT_TRUE(QTest::qWaitFor([go] { return go->isEnabled(); }, 60000));
     for (int page = 0; page < ui::EstimateWindow::pages; ++page) {
       at.window->show_page(page);
       QTest::qWait(30);

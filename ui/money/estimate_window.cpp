@@ -5,9 +5,11 @@
 #include <QStackedWidget>
 
 #include "ui/look/theme.h"
+#include "ui/money/bite_view.h"
 #include "ui/money/money_fields.h"
 #include "ui/money/price_view.h"
 #include "ui/panels/field_form.h"
+#include "ui/panels/fields_making.h"
 #include "ui/panels/flat_button.h"
 
 namespace ui {
@@ -17,7 +19,7 @@ namespace {
 struct PageRow {
   const char* name;
   const char* id;
-  std::vector<Field> (*fields)(const plan::Job&);
+  std::vector<Field> (*fields)(const plan::Job&);  // null: the page is no form
 };
 const PageRow page_rows[EstimateWindow::pages] = {
     {QT_TRANSLATE_NOOP("ui::EstimateWindow", "Price"), "estimate-price", price_fields},
@@ -25,6 +27,7 @@ const PageRow page_rows[EstimateWindow::pages] = {
     {QT_TRANSLATE_NOOP("ui::EstimateWindow", "Beside the drawing"), "estimate-added", added_fields},
     {QT_TRANSLATE_NOOP("ui::EstimateWindow", "Payments"), "estimate-payments", payment_fields},
     {QT_TRANSLATE_NOOP("ui::EstimateWindow", "Words"), "estimate-words", words_fields},
+    {QT_TRANSLATE_NOOP("ui::EstimateWindow", "What could bite"), "estimate-bite", nullptr},
 };
 
 const Source no_book;  // nothing here is chosen out of a catalogue
@@ -69,12 +72,14 @@ EstimateWindow::EstimateWindow(Desk& desk, QWidget* parent)
   rows->addLayout(tabs);
   rows->addLayout(sides, 1);
   connect(&desk_, &Desk::job_changed, this, &EstimateWindow::show_fields);
+  connect(&desk_, &Desk::results_changed, this, &EstimateWindow::show_fields);
   show_page(0);
   show_fields();
   resize(px(1080), px(720));
 }
 
 QWidget* EstimateWindow::make_page(int page) {
+  if (!page_rows[page].fields) return scrolled(new BiteView(desk_, this), this);
   auto* room = new QWidget(this);
   auto* rows = new QVBoxLayout(room);
   rows->setContentsMargins(px(16), px(12), px(16), px(12));
@@ -92,8 +97,14 @@ void EstimateWindow::show_page(int page) {
 }
 
 void EstimateWindow::show_fields() {
-  for (int page = 0; page < pages; ++page)
-    forms_[static_cast<std::size_t>(page)]->show_fields(page_rows[page].fields(desk_.job()));
+  const ResultsPtr results = desk_.results();
+  for (int page = 0; page < pages; ++page) {
+    if (!page_rows[page].fields) continue;
+    std::vector<Field> fields = page_rows[page].fields(desk_.job());
+    if (page_rows[page].fields == added_fields && results)
+      add(fields, checklist_fields(desk_.job(), results->estimate));
+    form(page).show_fields(std::move(fields));
+  }
 }
 
 EstimateWindow* show_estimate_window(Desk& desk, QWidget* parent) {

@@ -16,9 +16,9 @@ class EstimateWindow : public QDialog {
   Q_OBJECT
  public:
   explicit EstimateWindow(Desk& desk, QWidget* parent = nullptr);
-  static constexpr int pages = 5;  // price, hours, beside the drawing, payments, words
+  static constexpr int pages = 6;  // price, hours, beside the drawing, payments, words, what could bite
   void show_page(int page);
-  FieldForm& form(int page) { return *forms_[static_cast<std::size_t>(page)]; }
+  FieldForm& form(int page) { return *forms_[static_cast<std::size_t>(page)]; }  // all but the last have one
 
  private:
   QWidget* make_page(int page);

@@ -2,13 +2,16 @@
 // since lists grow and shrink.
 #pragma once
 
+#include "estimate/checklist.h"
 #include "ui/panels/fields.h"
 
 namespace ui {
 
-std::vector<Field> price_fields(const plan::Job& job);    // shares, tax, rounding
-std::vector<Field> hours_fields(const plan::Job& job);    // crew, and conditions on the hours
-std::vector<Field> added_fields(const plan::Job& job);    // lines that no drawing makes
+std::vector<Field> price_fields(const plan::Job& job);  // shares, tax, rounding
+std::vector<Field> hours_fields(const plan::Job& job);  // crew, and conditions on the hours
+std::vector<Field> added_fields(const plan::Job& job);  // lines that no drawing makes
+// The lines that every estimate forgets: each is in it, becomes a line, or is nothing on purpose.
+std::vector<Field> checklist_fields(const plan::Job& job, const estimate::Estimate& estimate);
 std::vector<Field> payment_fields(const plan::Job& job);  // steps, date, validity, unit prices
 std::vector<Field> words_fields(const plan::Job& job);    // basis, terms, own statements
 

@@ -1,9 +1,6 @@
 #include "ui/panels/total_model.h"
 
 #include <QCoreApplication>
-#include <algorithm>
-#include <array>
-#include <string_view>
 
 #include "estimate/labour.h"
 #include "ui/panels/panel_words.h"
@@ -16,14 +13,17 @@ struct Total {
   Q_DECLARE_TR_FUNCTIONS(Total)
 };
 
-units::Money& place_of(const estimate::OrderLine& line, const plan::Job& job, Split& into) {
-  constexpr std::array<std::string_view, 3> hired{"machine", "truck", "saw"};
-  constexpr std::array<std::string_view, 4> charged{"disposal", "deposit", "credit", "allowance"};
-  if (line.work) return into.labour;
-  const catalogue::Item* item = job.catalogue->item(line.item);
-  const bool by_id = line.item.starts_with("delivery:") || line.item.starts_with("short-load:");
-  if (by_id || (item && std::ranges::find(charged, item->kind) != charged.end())) return into.fees;
-  return item && std::ranges::find(hired, item->kind) != hired.end() ? into.machines : into.material;
+units::Money& place_of(plan::CostKind kind, Split& into) {
+  switch (kind) {
+    case plan::CostKind::labour: return into.labour;
+    case plan::CostKind::machine:
+    case plan::CostKind::trucking: return into.machines;
+    case plan::CostKind::subcontract:
+    case plan::CostKind::allowance:
+    case plan::CostKind::fee: return into.fees;
+    case plan::CostKind::material: break;
+  }
+  return into.material;
 }
 
 }  // namespace
@@ -31,7 +31,7 @@ units::Money& place_of(const estimate::OrderLine& line, const plan::Job& job, Sp
 Split split(const results::Results& results) {
   Split made;
   for (const estimate::OrderLine& line : results.estimate.lines)
-    place_of(line, *results.job, made) += line.amount.value_or(units::Money());
+    place_of(line.kind, made) += line.amount.value_or(units::Money());
   return made;
 }
 

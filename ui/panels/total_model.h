@@ -12,8 +12,8 @@ namespace ui {
 struct Split {
   units::Money material;
   units::Money labour;
-  units::Money machines;  // hired, and loads of trucks
-  units::Money fees;      // delivery, short loads, disposal, deposits, allowances
+  units::Money machines;  // hired, and trucking
+  units::Money fees;      // and subcontracts and allowances
   units::Money all() const { return material + labour + machines + fees; }
 };
 Split split(const results::Results& results);

@@ -2,6 +2,7 @@
 
 #include <QFileDialog>
 
+#include "results/kept_of.h"
 #include "ui/book/book_window.h"
 #include "ui/book/book_words.h"
 #include "ui/book/save_version.h"
@@ -55,9 +56,8 @@ void Office::save_version() {
       save_version_dialog(QString::fromStdString(job.heading.name), shown_money(results->priced.total, job.heading),
                           results->final() && results->priced.final, window_());
   if (!words) return;
-  const auto saved = book_.save_version(keeper_.id(), job,
-                                        estimate::kept(job, results->estimate, results->priced, GROUNDCOURSE_VERSION),
-                                        words->name, words->note);
+  const auto saved =
+      book_.save_version(keeper_.id(), job, results::kept_of(*results, GROUNDCOURSE_VERSION), words->name, words->note);
   if (!saved) return tell(saved.error());
   desk_.say(tr("Version %1 is saved").arg(saved->number));
   refresh();
