@@ -105,6 +105,11 @@ plan::Job job() {
   };
   for (auto& move : made.stage_moves) move.stage = stage();
   for (auto& looked : made.looked_at) looked.stage = stage();
+  for (auto& factor : made.offer.factors) factor.stage = stage();
+  for (auto& line : made.offer.lines) line.stage = stage();
+  for (auto& payment : made.offer.payments) payment.stage = stage();
+  for (auto& option : made.offer.options)
+    for (auto& line : option.lines) line.stage = stage();
   made.catalogue = std::make_shared<const catalogue::Catalogue>(catalogue());
   constexpr std::size_t kinds = std::variant_size_v<plan::Kind>;
   for (std::size_t number = 0; number < kinds; ++number) {

@@ -16,8 +16,11 @@ namespace ui {
 namespace {
 
 QString more_or_less(units::Money money, const plan::Heading& heading) {
-  const QString shown = shown_money(money, heading);
-  return money > units::Money() ? QStringLiteral("+") + shown : shown;
+  QString shown = shown_money(money, heading);
+  if (money > units::Money()) shown.prepend(QLatin1Char('+'));
+  // A line never ends between the sign and its number.
+  if (money != units::Money()) shown.insert(1, QChar(0x2060));
+  return shown;
 }
 
 QString way_in_words(const std::string& access) {

@@ -47,7 +47,7 @@ void MoneyBars::paintEvent(QPaintEvent*) {
     amounts = std::max(amounts, metrics.horizontalAdvance(bar.amount));
     longest = std::max(longest, std::abs(bar.coins));
   }
-  names = std::min(names, width() * 2 / 5);
+  names = std::min(names, width() / 2);
   const int gap = px(10);
   const int room = std::max(px(20), width() - names - amounts - 2 * gap);
   painter.setFont(text);

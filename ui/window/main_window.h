@@ -34,7 +34,9 @@ struct Shelf {
   std::function<QString()> version_state;   // of the open job, for the header
   std::function<void(plan::Job)> take_job;  // a new job, or one from a file: kept and opened
   std::function<std::shared_ptr<const catalogue::Catalogue>()> catalogue;  // the book's, for new jobs and choices
-  std::function<std::string(const QByteArray&)> keep;                      // a picture's bytes: gives its SHA-256
+  std::function<problem::Result<void>(const catalogue::Catalogue&)>
+      put_items;                                       // those of it that the book has otherwise
+  std::function<std::string(const QByteArray&)> keep;  // a picture's bytes: gives its SHA-256
   std::function<QByteArray(const std::string&)> body;
   std::function<void()> look_changed;  // language, light or size: the window is made anew
 };
@@ -85,6 +87,7 @@ class MainWindow : public QMainWindow {
   void fold(bool narrow);
   void place_drawer();
   void refuse(const problem::Problem& problem);
+  bool settle_with_book(plan::Job& job);
   template <class Slot>
   void on(const char* id, Slot slot) {
     connect(&actions_[id], &QAction::triggered, this, slot);

@@ -133,6 +133,18 @@ int run_window(int& count, char** words, const std::string& file) {
     auto read = from->read();
     return std::make_shared<const catalogue::Catalogue>(read ? std::move(*read) : catalogue::Catalogue{});
   };
+  shelf.put_items = [](const catalogue::Catalogue& settled) -> problem::Result<void> {
+    auto into = store::CatalogueBook::open();
+    if (!into) return std::unexpected(into.error());
+    const auto now = into->read();
+    if (!now) return std::unexpected(now.error());
+    std::vector<catalogue::Item> changed;
+    for (const auto& [id, item] : settled.items) {
+      const catalogue::Item* old = now->item(id);
+      if (!old || *old != *item) changed.push_back(*item);
+    }
+    return into->replace_items(changed);
+  };
   Windows windows(desk);
   shelf.take_job = [&keeper, &desk, &windows](plan::Job job) {
     desk.open(std::make_shared<const plan::Job>(std::move(job)));

@@ -8,6 +8,7 @@
 #include "files/outlines_under.h"
 #include "files/setting_out_csv.h"
 #include "takeoff/setting_out/setting_out.h"
+#include "ui/book/differences_dialog.h"
 #include "ui/money/estimate_window.h"
 #include "ui/panels/prompt.h"
 #include "ui/plan/plan_view.h"
@@ -68,6 +69,26 @@ bool MainWindow::write_job_file(const QString& file, const plan::Job& job) {
   return fault.isEmpty();
 }
 
+// A job from elsewhere brings its items and prices: where the book has them otherwise the person says what becomes of
+// them. False where they leave it, or the book can't be written.
+bool MainWindow::settle_with_book(plan::Job& job) {
+  const auto book = shelf_.catalogue ? shelf_.catalogue() : nullptr;
+  if (!book) return true;
+  const auto found = catalogue::differences(*job.catalogue, *book);
+  if (found.empty()) return true;
+  const auto choices = ask_differences(found, job.heading, this);
+  if (!choices) return false;
+  catalogue::Settled settled = catalogue::settled(*job.catalogue, *book, *choices);
+  if (shelf_.put_items && !catalogue::same(settled.book, *book)) {
+    if (auto put = shelf_.put_items(settled.book); !put) {
+      refuse(put.error());
+      return false;
+    }
+  }
+  job.catalogue = std::make_shared<const catalogue::Catalogue>(std::move(settled.job));
+  return true;
+}
+
 bool MainWindow::read_job_file(const QString& file) {
   const auto text = files::read_file(file.toStdString());
   if (!text) {
@@ -79,6 +100,7 @@ bool MainWindow::read_job_file(const QString& file) {
     refuse(job.error());
     return false;
   }
+  if (!settle_with_book(*job)) return false;
   if (shelf_.take_job) {
     shelf_.take_job(std::move(*job));
   } else {
