@@ -14,6 +14,7 @@
 #include "person.h"
 #include "ui/book/book_window.h"
 #include "ui/book/version_window.h"
+#include "ui/compare/compare_window.h"
 #include "ui/panels/panel_words.h"
 #include "ui/panels/takeoff_model.h"
 
@@ -113,6 +114,21 @@ TEST(Office, threeVersionsAndTheFirstKeepsItsTotal) {
   EXPECT_TRUE(version->findChild<QLabel*>("version-total")->text().contains(first))
       << version->findChild<QLabel*>("version-total")->text().toStdString() << " for " << first.toStdString();
   version->close();
+
+  // Compared with the third: every coin of the difference in the lines, and the sum of them in words.
+  choose_rows(versions, {0, 2});
+  QTest::mouseClick(shown->findChild<QPushButton*>("book-compare"), Qt::LeftButton);
+  auto* compared = at.window->findChild<ui::CompareWindow*>();
+  ASSERT_NE(compared, nullptr);
+  const estimate::Comparison& found = compared->comparison();
+  units::Money sum;
+  for (const auto& change : found.changes) sum += change.by;
+  EXPECT_EQ(sum, found.direct_by);
+  const auto kept = at.book.versions(at.keeper.id()).value();
+  EXPECT_EQ(found.total_by, kept.front().total - kept.back().total);
+  EXPECT_FALSE(found.changes.empty());
+  compared->close();
+  choose_rows(versions, {2});
 
   // Work goes on from the first: its prices are back, as one step that can be undone.
   QTest::mouseClick(shown->findChild<QPushButton*>("book-work-on"), Qt::LeftButton);

@@ -58,6 +58,9 @@ const std::vector<ActionRow>& action_rows() {
       {"dark", "show", QT_TRANSLATE_NOOP("actions", "Dark"), "Ctrl+D", "", true, false, true},
       {"full-screen", "show", QT_TRANSLATE_NOOP("actions", "Full screen"), "F11", "", false, false, true},
       {"estimate", "office", QT_TRANSLATE_NOOP("actions", "Estimate…"), "Ctrl+E", ""},
+      {"compare", "office", QT_TRANSLATE_NOOP("actions", "What has changed since the last version…"), "Ctrl+Shift+E",
+       ""},
+
       {"material-list", "sheets", QT_TRANSLATE_NOOP("actions", "Material list…"), "Ctrl+P", "sheets"},
       {"setting-out", "sheets", QT_TRANSLATE_NOOP("actions", "Setting-out table…"), "", ""},
       {"items-out", "catalogue", QT_TRANSLATE_NOOP("actions", "Write the items of this job…"), "", "catalogue"},

@@ -31,6 +31,7 @@ class TotalPanel;
 struct Shelf {
   std::function<void()> show_book;  // the job book: its jobs and their versions
   std::function<void()> save_version;
+  std::function<void()> compare;            // the newest version with the job as it stands
   std::function<QString()> version_state;   // of the open job, for the header
   std::function<void(plan::Job)> take_job;  // a new job, or one from a file: kept and opened
   std::function<std::shared_ptr<const catalogue::Catalogue>()> catalogue;  // the book's, for new jobs and choices

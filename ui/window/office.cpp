@@ -6,9 +6,22 @@
 #include "ui/book/book_window.h"
 #include "ui/book/book_words.h"
 #include "ui/book/save_version.h"
+#include "ui/compare/compare_window.h"
 #include "ui/panels/panel_words.h"
 
 namespace ui {
+
+namespace {
+
+// A saved version as one side of a comparison.
+Version side(const store::Version& version) {
+  const QString name = QString::fromStdString(version.row.name);
+  return {std::make_shared<const plan::Job>(version.job), version.kept,
+          name.isEmpty() ? Office::tr("Version %1").arg(version.row.number)
+                         : Office::tr("Version %1, %2").arg(version.row.number).arg(name)};
+}
+
+}  // namespace
 
 Office::Office(Desk& desk, store::JobBook& book, Keeper& keeper, std::function<MainWindow*()> window)
     : desk_(desk), book_(book), keeper_(keeper), window_(std::move(window)) {}
@@ -91,6 +104,22 @@ void Office::compare(std::int64_t before, std::int64_t after) {
   if (!first) return tell(first.error());
   const auto second = book_.version(after);
   if (!second) return tell(second.error());
+  show_comparison(side(*first), side(*second), window_());
+}
+
+void Office::compare_with_now() {
+  const auto versions = book_.versions(keeper_.id());
+  if (!versions) return tell(versions.error());
+  const ResultsPtr results = desk_.results();
+  if (versions->empty() || !results || results->job != desk_.job_ptr()) {
+    desk_.say(versions->empty() ? tr("No version of this job is saved yet: save one, and later changes show against it")
+                                : tr("The numbers are still being worked out: compare in a moment"));
+    return;
+  }
+  const auto newest = book_.version(versions->front().id);
+  if (!newest) return tell(newest.error());
+  show_comparison(side(*newest), {results->job, results::kept_of(*results, GROUNDCOURSE_VERSION), tr("Now")},
+                  window_());
 }
 
 void Office::write_job(std::int64_t job) {

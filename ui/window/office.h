@@ -24,6 +24,7 @@ class Office : public QObject {
   // Asks for a name and keeps the open job with its numbers as they stand. Says so, also where they are still being
   // worked out and nothing is kept.
   void save_version();
+  void compare_with_now();        // the newest version with the job as it stands: what has changed since
   QString version_state() const;  // "working copy, after version 3"; empty: no version yet
 
  private:

@@ -162,6 +162,7 @@ int run_window(int& count, char** words, const std::string& file) {
   Office office(desk, *book, keeper, [&windows] { return &windows.window(); });
   shelf.show_book = [&office] { office.show_book(); };
   shelf.save_version = [&office] { office.save_version(); };
+  shelf.compare = [&office] { office.compare_with_now(); };
   shelf.version_state = [&office] { return office.version_state(); };
   windows.set_shelf(shelf);
   windows.make();

@@ -174,6 +174,7 @@ void MainWindow::connect_files() {
   };
   kept_by("open-job", shelf_.show_book);
   kept_by("save-version", shelf_.save_version);
+  kept_by("compare", shelf_.compare);
   on("demo-job", [this] {
     auto job = demo_job();
     if (!job) {
