@@ -1571,6 +1571,22 @@
         <source>This takes an amount with at most %1 decimals, up to 10 million</source>
         <translation>Aquí va una suma con %1 decimales como máximo, hasta 10 millones</translation>
     </message>
+    <message>
+        <source>What every estimate forgets</source>
+        <translation>Lo que todo presupuesto olvida</translation>
+    </message>
+    <message>
+        <source>not looked at</source>
+        <translation>sin revisar</translation>
+    </message>
+    <message>
+        <source>a line</source>
+        <translation>una línea</translation>
+    </message>
+    <message>
+        <source>nothing, on purpose</source>
+        <translation>nada, a propósito</translation>
+    </message>
 </context>
 <context>
     <name>PriceWords</name>
@@ -2039,6 +2055,10 @@
     <message>
         <source>Estimate…</source>
         <translation>Presupuesto…</translation>
+    </message>
+    <message>
+        <source>What has changed since the last version…</source>
+        <translation>Qué cambió desde la última versión…</translation>
     </message>
 </context>
 <context>
@@ -2935,6 +2955,114 @@
         <source>Finish and hand over</source>
         <translation>Acabar y entregar</translation>
     </message>
+    <message>
+        <source>Permit and inspections</source>
+        <translation>Permiso e inspecciones</translation>
+    </message>
+    <message>
+        <source>Engineer</source>
+        <translation>Ingeniero</translation>
+    </message>
+    <message>
+        <source>Locating buried services</source>
+        <translation>Localización de servicios enterrados</translation>
+    </message>
+    <message>
+        <source>Moving on and off the site</source>
+        <translation>Instalación y retiro de la obra</translation>
+    </message>
+    <message>
+        <source>Bringing and fetching machines</source>
+        <translation>Traer y llevar máquinas</translation>
+    </message>
+    <message>
+        <source>Fuel</source>
+        <translation>Combustible</translation>
+    </message>
+    <message>
+        <source>Dump fees</source>
+        <translation>Tarifas de vertedero</translation>
+    </message>
+    <message>
+        <source>Toilet for the crew</source>
+        <translation>Baño para la cuadrilla</translation>
+    </message>
+    <message>
+        <source>Protection of lawn, plants and drive</source>
+        <translation>Protección de césped, plantas y entrada</translation>
+    </message>
+    <message>
+        <source>Lawn made good</source>
+        <translation>Césped reparado</translation>
+    </message>
+    <message>
+        <source>Irrigation made good</source>
+        <translation>Riego reparado</translation>
+    </message>
+    <message>
+        <source>Delivery</source>
+        <translation>Entrega</translation>
+    </message>
+    <message>
+        <source>Deposit on pallets</source>
+        <translation>Depósito de tarimas</translation>
+    </message>
+    <message>
+        <source>Saw blades</source>
+        <translation>Discos de corte</translation>
+    </message>
+    <message>
+        <source>Small tools</source>
+        <translation>Herramienta menor</translation>
+    </message>
+    <message>
+        <source>Washing down</source>
+        <translation>Lavado</translation>
+    </message>
+    <message>
+        <source>Last list of small faults</source>
+        <translation>Última lista de detalles</translation>
+    </message>
+    <message>
+        <source>Reserve for the warranty</source>
+        <translation>Reserva para la garantía</translation>
+    </message>
+    <message>
+        <source>Fee on card payments</source>
+        <translation>Comisión por pago con tarjeta</translation>
+    </message>
+    <message>
+        <source>Swell of the soil</source>
+        <translation>Esponjamiento de la tierra</translation>
+    </message>
+    <message>
+        <source>Soil that can be placed again</source>
+        <translation>Tierra que se puede reutilizar</translation>
+    </message>
+    <message>
+        <source>Depth of the base</source>
+        <translation>Espesor de la base</translation>
+    </message>
+    <message>
+        <source>Price of haul and disposal</source>
+        <translation>Precio de acarreo y disposición</translation>
+    </message>
+    <message>
+        <source>Width of the gate and the path</source>
+        <translation>Ancho del portón y del paso</translation>
+    </message>
+    <message>
+        <source>Breakage</source>
+        <translation>Roturas</translation>
+    </message>
+    <message>
+        <source>Hours of work</source>
+        <translation>Horas de trabajo</translation>
+    </message>
+    <message>
+        <source>Direct cost</source>
+        <translation>Costo directo</translation>
+    </message>
 </context>
 <context>
     <name>kinds</name>
@@ -3059,6 +3187,57 @@
     <message>
         <source>Office</source>
         <translation>Oficina</translation>
+    </message>
+</context>
+<context>
+    <name>ui::BiteView</name>
+    <message>
+        <source>Machines get in</source>
+        <translation>Entran máquinas</translation>
+    </message>
+    <message>
+        <source>Small machines only</source>
+        <translation>Solo máquinas pequeñas</translation>
+    </message>
+    <message>
+        <source>By hand</source>
+        <translation>A mano</translation>
+    </message>
+    <message>
+        <source>Work it out</source>
+        <translation>Calcularlo</translation>
+    </message>
+    <message>
+        <source>What could bite</source>
+        <translation>Lo que puede encarecer</translation>
+    </message>
+    <message>
+        <source>Being worked out</source>
+        <translation>Se está calculando</translation>
+    </message>
+    <message>
+        <source>What the price hangs on before the ground is open: each assumption at its low and at its high, the rest as it is.</source>
+        <translation>De qué depende el precio antes de abrir el terreno: cada supuesto en su mínimo y en su máximo, lo demás como está.</translation>
+    </message>
+    <message>
+        <source>The job has changed since: work it out again</source>
+        <translation>El trabajo cambió desde entonces: calcúlelo otra vez</translation>
+    </message>
+    <message>
+        <source>Between %1 and %2, if each turned out for the best or for the worst; as it is, %3</source>
+        <translation>Entre %1 y %2, si cada uno saliera lo mejor o lo peor; como está, %3</translation>
+    </message>
+    <message>
+        <source>How much each could change the total</source>
+        <translation>Cuánto puede cambiar el total cada uno</translation>
+    </message>
+    <message>
+        <source>Ways onto the site</source>
+        <translation>Maneras de entrar a la obra</translation>
+    </message>
+    <message>
+        <source> (chosen)</source>
+        <translation> (elegida)</translation>
     </message>
 </context>
 <context>
@@ -3221,6 +3400,133 @@
     </message>
 </context>
 <context>
+    <name>ui::CompareWindow</name>
+    <message>
+        <source>Two versions side by side</source>
+        <translation>Dos versiones lado a lado</translation>
+    </message>
+    <message>
+        <source>Lines</source>
+        <translation>Líneas</translation>
+    </message>
+    <message>
+        <source>Price</source>
+        <translation>Precio</translation>
+    </message>
+    <message>
+        <source>Drawing and choices</source>
+        <translation>Dibujo y elecciones</translation>
+    </message>
+    <message>
+        <source>The two are in different currencies, so their money is not compared.</source>
+        <translation>Las dos están en monedas distintas, así que no se compara su dinero.</translation>
+    </message>
+    <message>
+        <source>Difference in all: %1</source>
+        <translation>Diferencia total: %1</translation>
+    </message>
+    <message>
+        <source>Before: %1    After: %2</source>
+        <translation>Antes: %1    Después: %2</translation>
+    </message>
+    <message>
+        <source>Lines that differ</source>
+        <translation>Líneas que difieren</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Línea</translation>
+    </message>
+    <message>
+        <source>Quantity before</source>
+        <translation>Cantidad antes</translation>
+    </message>
+    <message>
+        <source>Quantity after</source>
+        <translation>Cantidad después</translation>
+    </message>
+    <message>
+        <source>Amount before</source>
+        <translation>Importe antes</translation>
+    </message>
+    <message>
+        <source>Amount after</source>
+        <translation>Importe después</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Diferencia</translation>
+    </message>
+    <message>
+        <source>no price</source>
+        <translation>sin precio</translation>
+    </message>
+    <message>
+        <source>Steps of the price</source>
+        <translation>Pasos del precio</translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation>Paso</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Antes</translation>
+    </message>
+    <message>
+        <source>After</source>
+        <translation>Después</translation>
+    </message>
+    <message>
+        <source>In all</source>
+        <translation>En total</translation>
+    </message>
+    <message>
+        <source>What differs in the drawing and the choices</source>
+        <translation>Qué difiere en el dibujo y las elecciones</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué es</translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation>Cómo</translation>
+    </message>
+    <message>
+        <source>added</source>
+        <translation>añadido</translation>
+    </message>
+    <message>
+        <source>gone</source>
+        <translation>quitado</translation>
+    </message>
+    <message>
+        <source>The whole job</source>
+        <translation>Todo el trabajo</translation>
+    </message>
+    <message>
+        <source>Prices</source>
+        <translation>Precios</translation>
+    </message>
+    <message>
+        <source>The job&apos;s catalogue</source>
+        <translation>El catálogo del trabajo</translation>
+    </message>
+    <message>
+        <source>Save as text</source>
+        <translation>Guardar como texto</translation>
+    </message>
+    <message>
+        <source>Save as CSV</source>
+        <translation>Guardar como CSV</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Cerrar</translation>
+    </message>
+</context>
+<context>
     <name>ui::DifferencesDialog</name>
     <message>
         <source>Item</source>
@@ -3371,6 +3677,10 @@
     <message>
         <source>Estimate</source>
         <translation>Presupuesto</translation>
+    </message>
+    <message>
+        <source>What could bite</source>
+        <translation>Lo que puede encarecer</translation>
     </message>
 </context>
 <context>
@@ -3798,6 +4108,26 @@ Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</t
     <message>
         <source>Job files (*.json)</source>
         <translation>Archivos de trabajo (*.json)</translation>
+    </message>
+    <message>
+        <source>Version %1</source>
+        <translation>Versión %1</translation>
+    </message>
+    <message>
+        <source>Version %1, %2</source>
+        <translation>Versión %1, %2</translation>
+    </message>
+    <message>
+        <source>No version of this job is saved yet: save one, and later changes show against it</source>
+        <translation>Aún no hay versión guardada de este trabajo: guarde una y los cambios se verán contra ella</translation>
+    </message>
+    <message>
+        <source>The numbers are still being worked out: compare in a moment</source>
+        <translation>Los números aún se calculan: compare en un momento</translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation>Ahora</translation>
     </message>
 </context>
 <context>
