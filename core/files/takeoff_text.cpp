@@ -248,7 +248,7 @@ std::string totals(const Sheet& sheet) {
                sheet.money(total.amount()));
   };
   std::string text = section("Totals, " + sheet.job.heading.currency);
-  text += row("stage", "material", "work", "hours", "amount");
+  text += row("stage", "bought or hired", "work", "hours", "amount");
   for (const auto& [stage, total] : made.stages) text += total_row(takeoff::title(stage), total);
   text += total_row(sheet.results.final() ? "In all" : "In all, not final", made.total);
   if (!sheet.results.final()) {
