@@ -12,6 +12,7 @@
 #include "estimate/money_words.h"
 #include "files/compare_text.h"
 #include "files/files.h"
+#include "ui/compare/changed_view.h"
 #include "ui/look/theme.h"
 #include "ui/words/words.h"
 #include "units/number.h"
@@ -83,6 +84,7 @@ CompareWindow::CompareWindow(const Version& before, const Version& after, QWidge
   pages->addTab(lines(), tr("Lines"));
   pages->addTab(price(), tr("Price"));
   pages->addTab(drawing(), tr("Drawing and choices"));
+  pages->addTab(new ChangedView(sheets::changed_plan(*before_.job, *after_.job), pages), tr("Plan"));
   rows->addWidget(pages, 1);
   rows->addWidget(foot());
   resize(px(1040), px(620));

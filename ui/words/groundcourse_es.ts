@@ -3400,6 +3400,29 @@
     </message>
 </context>
 <context>
+    <name>ui::ChangedView</name>
+    <message>
+        <source>added</source>
+        <translation>añadido</translation>
+    </message>
+    <message>
+        <source>gone</source>
+        <translation>quitado</translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation>cambiado</translation>
+    </message>
+    <message>
+        <source>Plan with what changed</source>
+        <translation>Plano con lo que cambió</translation>
+    </message>
+    <message>
+        <source>Nothing drawn has changed</source>
+        <translation>Nada de lo dibujado ha cambiado</translation>
+    </message>
+</context>
+<context>
     <name>ui::CompareWindow</name>
     <message>
         <source>Two versions side by side</source>
@@ -3524,6 +3547,10 @@
     <message>
         <source>Close</source>
         <translation>Cerrar</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Plano</translation>
     </message>
 </context>
 <context>
