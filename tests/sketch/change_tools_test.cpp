@@ -64,7 +64,7 @@ TEST(MoveTool, TextThatIsNotUnderstoodMovesNothing) {
 
 TEST(MoveTool, PastTheReachOfThePlanIsRefused) {
   Bench on = bench(sketch::make_tool(sketch::Hand::move));
-  on.type("x", "9999999999 ft", false);
+  on.type("x", "30000 ft", false);  // 9.1 km
   on.key(Key::enter);
   ASSERT_TRUE(on.last.refused);
   EXPECT_EQ(on.last.refused->code, "place-too-far");
