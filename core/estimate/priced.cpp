@@ -11,7 +11,6 @@
 
 namespace estimate {
 
-using plan::CostKind;
 using plan::Offer;
 using problem::Severity;
 using units::Int128;
