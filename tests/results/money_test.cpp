@@ -30,7 +30,7 @@ const results::Results& base() {
 }
 
 TEST(Money, LinesStepsAndWasteOfTheDemoJobAddUp) {
-  units::Money lines, steps, material;
+  units::Money lines, steps;
   std::map<CostKind, units::Money> kinds;
   for (const auto& line : base().estimate.lines) {
     lines += line.amount.value_or(units::Money());
