@@ -2,13 +2,17 @@
 
 #include <QtCore/QStandardPaths>
 #include <QtCore/QString>
+#include <QtCore/QUrl>
 #include <QtCore/QVariant>
 #include <QtSql/QSqlDatabase>
+#include <QtSql/QSqlDriver>
 #include <QtSql/QSqlError>
 #include <QtSql/QSqlQuery>
 #include <QtSql/QSqlRecord>
 #include <atomic>
 #include <filesystem>
+
+#include "problem/ensure.h"
 
 namespace store {
 
@@ -49,8 +53,11 @@ std::unexpected<problem::Problem> refuse(const std::string& path, const QSqlErro
                         {{}, path, 0, 0, {}});
 }
 
-// Statements that every connection needs: nothing is called kept before it is on the disk, and references hold.
-constexpr const char* connection_statements[] = {"PRAGMA synchronous = FULL", "PRAGMA foreign_keys = ON"};
+// Statements that every connection needs: nothing is called kept before it is on the disk, references hold, and a file
+// that someone damaged or made up is not trusted.
+constexpr const char* connection_statements[] = {"PRAGMA synchronous = FULL", "PRAGMA foreign_keys = ON",
+                                                 "PRAGMA trusted_schema = OFF", "PRAGMA cell_size_check = ON",
+                                                 "PRAGMA mmap_size = 0"};
 
 std::int64_t number_in(const std::vector<Row>& answer) { return std::get<std::int64_t>(answer.at(0).at(0)); }
 
@@ -82,13 +89,30 @@ problem::Result<void> make_folder(const std::string& folder) {
 }
 
 problem::Result<Database> Database::open(const std::string& path) {
+  return open(path, path.c_str(), "QSQLITE_BUSY_TIMEOUT=5000");
+}
+
+problem::Result<Database> Database::open_to_read(const std::string& path) {
+  auto shared = open(path, path.c_str(), "QSQLITE_BUSY_TIMEOUT=5000;QSQLITE_OPEN_READONLY");
+  // Readers beside a writer meet in a small file of their own. Where none can be made nobody writes either, so the file
+  // stands still, unless a writer left work in its log.
+  std::error_code error;
+  if (shared || !std::filesystem::exists(path, error)) return shared;
+  const auto log = std::filesystem::file_size(path + "-wal", error);
+  if (!error && log > 0) return shared;
+  const std::string still = QUrl::fromLocalFile(words(path)).toEncoded().toStdString() + "?immutable=1";
+  auto alone = open(path, still.c_str(), "QSQLITE_OPEN_URI;QSQLITE_OPEN_READONLY");
+  return alone ? std::move(alone) : std::move(shared);
+}
+
+problem::Result<Database> Database::open(const std::string& path, const char* file, const char* options) {
   static std::atomic<int> opened{0};
   const std::string name = "groundcourse-" + std::to_string(++opened);
   Database database(path, name);
   {
     QSqlDatabase link = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), words(name));
-    link.setDatabaseName(words(path));
-    link.setConnectOptions(QStringLiteral("QSQLITE_BUSY_TIMEOUT=5000"));
+    link.setDatabaseName(words(file));
+    link.setConnectOptions(QString::fromLatin1(options));
     if (!link.open()) return refuse(path, link.lastError());
   }
   for (const char* statement : connection_statements)
@@ -139,6 +163,12 @@ problem::Result<int> Database::form() {
 }
 
 problem::Result<void> Database::use_write_ahead_log() { return run("PRAGMA journal_mode = WAL"); }
+
+void* Database::handle() {
+  const QVariant raw = QSqlDatabase::database(words(connection_), false).driver()->handle();
+  problem::ensure(raw.isValid() && qstrcmp(raw.typeName(), "sqlite3*") == 0, "the driver is SQLite's");
+  return *static_cast<void* const*>(raw.constData());
+}
 
 problem::Result<Transaction> Transaction::begin(Database& database) {
   // IMMEDIATE takes the right to write now, so that it can't be lost to another writer half way.

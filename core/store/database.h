@@ -1,6 +1,6 @@
 // One connection to the job book's database. Values are bound, never written into a statement: every statement is a
-// constant. What only SQLite has (journal, application id, form number) stands in database.cpp and in the statements of
-// migrations.cpp.
+// constant. What only SQLite has (journal, application id, form number, copies) stands in database.cpp, in copy.cpp and
+// in the statements of migrations.cpp.
 //
 // A QCoreApplication must live before the first connection: it finds the driver. A connection belongs to the thread
 // that opened it.
@@ -35,6 +35,9 @@ class Database {
   // Opens the file, or makes an empty one; its folder must exist. A file that is a database of something else, or none
   // at all, is refused by name.
   static problem::Result<Database> open(const std::string& path);
+  // Opens a file that is there, to read alone: nothing in it can be changed, whoever else writes it. In a folder that
+  // can't be written either it is read as it lies.
+  static problem::Result<Database> open_to_read(const std::string& path);
 
   Database(Database&& other) noexcept;
   Database& operator=(Database&&) = delete;
@@ -53,7 +56,11 @@ class Database {
 
   const std::string& path() const { return path_; }
 
+  // The driver's own connection (sqlite3*), for copy.cpp: what can't be said in a statement.
+  void* handle();
+
  private:
+  static problem::Result<Database> open(const std::string& path, const char* file, const char* options);
   Database(std::string path, std::string connection) : path_(std::move(path)), connection_(std::move(connection)) {}
   std::string path_;
   std::string connection_;  // empty once moved from

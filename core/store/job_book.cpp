@@ -1,10 +1,13 @@
 #include "store/job_book.h"
 
+#include <filesystem>
+
 #include "store/bodies.h"
 #include "store/book_writer.h"
 #include "store/catalogue_book.h"
 #include "store/job_tables.h"
 #include "store/lock.h"
+#include "store/migrations.h"
 
 namespace store {
 
@@ -15,13 +18,30 @@ namespace {
 // A window that is just closing still writes; one that stays open is named.
 constexpr int wait_milliseconds = 500;
 
+// What keeps a book from being changed and not from being read.
+bool leaves_it_readable(const problem::Problem& fault, const std::string& path) {
+  std::error_code error;
+  if (!std::filesystem::exists(path, error)) return false;
+  return fault.code == "book-held" || fault.code == "book-newer" || fault.code == "book-lock";
+}
+
+// A file written by an older program is read by none but through its new form.
+Result<void> check_readable(Database& database, const problem::Problem& why) {
+  const auto form = database.form();
+  if (!form) return std::unexpected(form.error());
+  if (*form < newest_form()) return std::unexpected(why);
+  return {};
+}
+
 }  // namespace
 
-// Let go in the order from below: the writer ends, then the lock opens.
+// Let go in the order from below: the writer ends, then the lock opens. A book that is only read has neither.
 struct JobBook::Open {
-  Lock lock;
+  std::optional<Lock> lock;
   Database reader;
   std::unique_ptr<BookWriter> writer;
+  std::optional<problem::Problem> only_read;
+  std::function<void(std::int64_t, std::optional<problem::Problem>)> told{};  // here only where there is no writer
 };
 
 JobBook::JobBook(std::unique_ptr<Open> open) : open_(std::move(open)) {}
@@ -40,11 +60,24 @@ Result<JobBook> JobBook::open(const std::string& folder) {
   if (!reader) return std::unexpected(reader.error());
   auto writer = BookWriter::start(path);
   if (!writer) return std::unexpected(writer.error());
-  return JobBook(std::make_unique<Open>(std::move(*lock), std::move(*reader), std::move(*writer)));
+  return JobBook(std::make_unique<Open>(std::move(*lock), std::move(*reader), std::move(*writer), std::nullopt));
 }
 
+Result<JobBook> JobBook::open_or_read(const std::string& folder) {
+  auto whole = open(folder);
+  const std::string path = folder + "/book.sqlite";
+  if (whole || !leaves_it_readable(whole.error(), path)) return whole;
+  problem::Problem why = whole.error();
+  auto reader = Database::open_to_read(path);
+  if (!reader) return std::unexpected(reader.error());
+  if (auto readable = check_readable(*reader, why); !readable) return std::unexpected(readable.error());
+  return JobBook(std::make_unique<Open>(std::nullopt, std::move(*reader), nullptr, std::move(why)));
+}
+
+const std::optional<problem::Problem>& JobBook::only_read() const { return open_->only_read; }
+
 Result<std::vector<JobRow>> JobBook::jobs() {
-  static_cast<void>(open_->writer->settle());  // what could not be written is told to `on_written`
+  static_cast<void>(settle());  // what could not be written is told to `on_written`
   return take_jobs(open_->reader);
 }
 
@@ -55,27 +88,39 @@ Result<std::vector<JobRow>> JobBook::jobs(const Wanted& wanted) {
 }
 
 Result<plan::Job> JobBook::read(std::int64_t id) {
-  if (const auto newest = open_->writer->unwritten(id)) return *newest;
+  if (const auto newest = open_->writer ? open_->writer->unwritten(id) : nullptr) return *newest;
   const auto snapshot = Transaction::begin_reading(open_->reader);
   if (!snapshot) return std::unexpected(snapshot.error());
   return take_job(open_->reader, id);
 }
 
-Result<std::int64_t> JobBook::add(const plan::Job& job) { return open_->writer->add(job); }
-
-Result<void> JobBook::remove(std::int64_t id) { return open_->writer->remove(id); }
-
-void JobBook::write(std::int64_t id, std::shared_ptr<const plan::Job> job) {
-  open_->writer->hand_over(id, std::move(job));
+Result<std::int64_t> JobBook::add(const plan::Job& job) {
+  if (open_->only_read) return std::unexpected(*open_->only_read);
+  return open_->writer->add(job);
 }
 
-Result<void> JobBook::settle() { return open_->writer->settle(); }
+Result<void> JobBook::remove(std::int64_t id) {
+  if (open_->only_read) return std::unexpected(*open_->only_read);
+  return open_->writer->remove(id);
+}
+
+void JobBook::write(std::int64_t id, std::shared_ptr<const plan::Job> job) {
+  if (open_->writer) return open_->writer->hand_over(id, std::move(job));
+  if (open_->told) open_->told(id, open_->only_read);
+}
+
+Result<void> JobBook::settle() {
+  if (open_->writer) return open_->writer->settle();
+  return {};  // nothing is ever under way
+}
 
 void JobBook::on_written(std::function<void(std::int64_t, std::optional<problem::Problem>)> told) {
-  open_->writer->on_written(std::move(told));
+  if (open_->writer) return open_->writer->on_written(std::move(told));
+  open_->told = std::move(told);
 }
 
 Result<void> JobBook::change(const std::function<Result<void>(Database&)>& work) {
+  if (open_->only_read) return std::unexpected(*open_->only_read);
   return open_->writer->run([&](Database& database) -> Result<void> {
     auto transaction = Transaction::begin(database);
     if (!transaction) return std::unexpected(transaction.error());
@@ -139,7 +184,7 @@ Result<std::optional<std::string>> JobBook::setting(const std::string& key) {
 }
 
 Result<void> JobBook::set(const std::string& key, const std::string& value) {
-  return open_->writer->run(
+  return change(
       [&](Database& database) { return database.run("INSERT OR REPLACE INTO settings VALUES (?, ?)", {key, value}); });
 }
 

@@ -28,6 +28,12 @@ class JobBook {
   // The book in `folder`; made with the starter catalogue where there is none. Held by one window at a time: a second
   // one is refused, naming who holds it. The catalogue's commands and all that reads go on beside it.
   static problem::Result<JobBook> open(const std::string& folder = data_folder());
+  // The same, but where another window holds the book, a newer program wrote it, or its folder can't be written, it is
+  // opened to read, within a second: `only_read` says why, and everything that would change it is refused with those
+  // words.
+  static problem::Result<JobBook> open_or_read(const std::string& folder = data_folder());
+  const std::optional<problem::Problem>& only_read() const;  // nothing: it can be changed
+
   JobBook(JobBook&&) noexcept;
   JobBook& operator=(JobBook&&) noexcept;
   ~JobBook();  // writes what is still to be written

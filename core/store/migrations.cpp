@@ -1,6 +1,14 @@
 #include "store/migrations.h"
 
+#include <filesystem>
+
+#include "store/backup.h"
+#include "store/copy.h"
+#include "store/now.h"
+
 namespace store {
+
+using problem::Result;
 
 namespace {
 
@@ -115,32 +123,66 @@ std::vector<const char*> version_tables() {
 }
 
 const std::vector<Step>& steps() {
-  static const std::vector<Step> all{
-      {1, catalogue_tables()}, {2, site_rule_table()}, {3, job_tables()}, {4, version_tables()}};
+  static const std::vector<Step> all{{1, catalogue_tables()},
+                                     {2, site_rule_table()},
+                                     {3, job_tables()},
+                                     {4, version_tables()}};
   return all;
+}
+
+Result<void> do_steps(Database& database, int from) {
+  auto transaction = Transaction::begin(database);
+  if (!transaction) return std::unexpected(transaction.error());
+  for (const Step& step : steps()) {
+    if (step.form <= from) continue;
+    for (const char* statement : step.statements)
+      if (auto done = database.run(statement); !done) return done;
+  }
+  return transaction->commit();
+}
+
+Result<void> try_on_a_copy(Database& database, const std::string& trial, int from) {
+  if (auto copied = copy_to(database, trial); !copied) return copied;
+  auto copy = Database::open(trial);
+  if (!copy) return std::unexpected(copy.error());
+  if (auto done = do_steps(*copy, from); !done) return done;
+  return check_whole(*copy);
+}
+
+Result<void> prove(Database& database, int from) {
+  const std::filesystem::path path(database.path());
+  if (auto kept = back_up(database, path.parent_path().string(), Why::new_form, utc_now()); !kept)
+    return std::unexpected(kept.error());
+  const std::string trial = database.path() + ".trial";
+  auto tried = try_on_a_copy(database, trial, from);
+  std::error_code error;
+  for (const char* tail : {"", "-journal"}) std::filesystem::remove(trial + tail, error);
+  return tried;
 }
 
 }  // namespace
 
 int newest_form() { return steps().back().form; }
 
-problem::Result<void> migrate(Database& database) {
+Result<void> check_form(Database& database) {
   const auto form = database.form();
   if (!form) return std::unexpected(form.error());
-  if (*form > newest_form())
-    return problem::fault("book-newer",
-                          "the job book was written by a newer Groundcourse (its form is " + std::to_string(*form) +
-                              ", this program knows up to " + std::to_string(newest_form()) + ")",
-                          "use the newer program", {{}, database.path(), 0, 0, {}});
-  for (const Step& step : steps()) {
-    if (step.form <= *form) continue;
-    auto transaction = Transaction::begin(database);
-    if (!transaction) return std::unexpected(transaction.error());
-    for (const char* statement : step.statements)
-      if (auto done = database.run(statement); !done) return done;
-    if (auto kept = transaction->commit(); !kept) return kept;
-  }
-  return {};
+  if (*form <= newest_form()) return {};
+  return problem::fault("book-newer",
+                        "the job book was written by a newer Groundcourse (its form is " + std::to_string(*form) +
+                            ", this program knows up to " + std::to_string(newest_form()) + ")",
+                        "use the newer program", {{}, database.path(), 0, 0, {}});
+}
+
+Result<void> migrate(Database& database) {
+  if (auto known = check_form(database); !known) return known;
+  const auto form = database.form();
+  if (!form) return std::unexpected(form.error());
+  if (*form == newest_form()) return {};
+  // A file just made holds nothing that could be lost.
+  if (*form > 0)
+    if (auto proved = prove(database, *form); !proved) return proved;
+  return do_steps(database, *form);
 }
 
 }  // namespace store

@@ -5,8 +5,11 @@
 #include <QtCore/QCoreApplication>
 #include <QtCore/QTemporaryDir>
 #include <cstring>
+#include <string>
+#include <utility>
 
 #include "store/edit_until_killed.h"
+#include "store/read_all.h"
 #include "store/save_until_killed.h"
 
 int main(int count, char** words) {
@@ -17,6 +20,15 @@ int main(int count, char** words) {
   if (count == 3 && std::strcmp(words[1], store::save_until_killed_word) == 0) {
     const QCoreApplication application(count, words);
     return store::save_until_killed(words[2]);
+  }
+  using Job = int (*)(const std::string&);
+  const std::pair<const char*, Job> others[] = {{store::read_all_word, store::read_all},
+                                                {store::read_job_word, store::read_job_file},
+                                                {store::open_word, store::open_and_close}};
+  for (const auto& [word, job] : others) {
+    if (count != 3 || std::strcmp(words[1], word) != 0) continue;
+    const QCoreApplication application(count, words);
+    return job(words[2]);
   }
   const QTemporaryDir folder;
   if (!folder.isValid()) return 1;
