@@ -60,18 +60,6 @@ Result<void> check_items(const std::vector<catalogue::Item>& items) {
   return {};
 }
 
-Result<void> check_packs(Database& database) {
-  const auto lost = database.rows(
-      "SELECT pack, piece FROM pack_contents WHERE piece NOT IN (SELECT id FROM items) ORDER BY pack, place LIMIT 1");
-  if (!lost) return std::unexpected(lost.error());
-  if (lost->empty()) return {};
-  const Row& row = lost->front();
-  return problem::fault("item-contents",
-                        "the pack " + std::get<std::string>(row.at(0)) + " holds " + std::get<std::string>(row.at(1)) +
-                            ", which is no item of the catalogue",
-                        "add that item, or correct the pack");
-}
-
 }  // namespace
 
 Result<CatalogueBook> CatalogueBook::open(const std::string& folder) {
@@ -93,22 +81,90 @@ Result<CatalogueBook> CatalogueBook::open(const std::string& folder) {
   return CatalogueBook(std::move(*database), folder);
 }
 
-Result<catalogue::Catalogue> CatalogueBook::read() {
+Result<catalogue::Stock> CatalogueBook::stock() {
   const auto snapshot = Transaction::begin_reading(database_);
   if (!snapshot) return std::unexpected(snapshot.error());
-  return take_catalogue(database_);
+  return take_stock(database_);
 }
 
-Result<void> CatalogueBook::replace_items(const std::vector<catalogue::Item>& items) {
-  if (auto good = check_items(items); !good) return good;
+Result<catalogue::Catalogue> CatalogueBook::read() {
+  const auto all = stock();
+  if (!all) return std::unexpected(all.error());
+  return all->retired.empty() ? all->all : catalogue::offered(*all);
+}
+
+// The book is locked and a transaction has begun.
+Result<void> CatalogueBook::write(const catalogue::Change& change, Act act, std::int64_t of) {
+  const auto before = take_stock(database_);
+  if (!before) return std::unexpected(before.error());
+  const auto after = catalogue::changed(*before, change);
+  if (!after) return std::unexpected(after.error());
+  if (auto put = put_steps(database_, *after, change); !put) return put;
+  return note_change(database_, change, act, of);
+}
+
+Result<void> CatalogueBook::change(const catalogue::Change& change) {
+  if (change.steps.empty()) return {};
   const auto lock = Lock::take(lock_file(folder_), wait_milliseconds);
   if (!lock) return std::unexpected(lock.error());
   auto transaction = Transaction::begin(database_);
   if (!transaction) return std::unexpected(transaction.error());
-  for (const catalogue::Item& item : items)
-    if (auto put = put_item(database_, item); !put) return put;
-  if (auto good = check_packs(database_); !good) return good;
+  if (auto done = write(change, Act::change, 0); !done) return done;
   return transaction->commit();
+}
+
+Result<bool> CatalogueBook::step_back(Act act) {
+  const auto lock = Lock::take(lock_file(folder_), wait_milliseconds);
+  if (!lock) return std::unexpected(lock.error());
+  auto transaction = Transaction::begin(database_);
+  if (!transaction) return std::unexpected(transaction.error());
+  const auto number = next_to(database_, act);
+  if (!number) return std::unexpected(number.error());
+  if (*number == 0) return false;
+  auto change = noted_change(database_, *number);
+  if (!change) return std::unexpected(change.error());
+  if (act == Act::undo) *change = catalogue::reversed(*change);
+  if (auto done = write(*change, act, *number); !done) return std::unexpected(done.error());
+  if (auto kept = transaction->commit(); !kept) return std::unexpected(kept.error());
+  return true;
+}
+
+Result<bool> CatalogueBook::undo() { return step_back(Act::undo); }
+Result<bool> CatalogueBook::redo() { return step_back(Act::redo); }
+
+Result<void> CatalogueBook::put(const catalogue::Catalogue& wanted, const std::string& source) {
+  const auto now = stock();
+  if (!now) return std::unexpected(now.error());
+  return change(catalogue::change_to(*now, wanted, source));
+}
+
+Result<std::vector<ChangeRow>> CatalogueBook::history(const catalogue::Key& key) { return changes_of(database_, key); }
+
+Result<std::vector<PricePoint>> CatalogueBook::price_history(const catalogue::Id& item) {
+  const auto rows = changes_of(database_, {0, item});
+  if (!rows) return std::unexpected(rows.error());
+  const auto price_in = [](const std::optional<catalogue::Kept>& kept) -> std::optional<catalogue::Price> {
+    const auto* found = kept ? std::get_if<catalogue::Item>(&kept->entry) : nullptr;
+    return found == nullptr ? std::nullopt : found->price;
+  };
+  std::vector<PricePoint> points;
+  for (const ChangeRow& row : *rows) {
+    if (points.empty() && row.step.before) points.push_back({"", "", price_in(row.step.before)});
+    const auto price = price_in(row.step.after);
+    if (points.empty() || points.back().price != price) points.push_back({row.when, row.source, price});
+  }
+  if (!points.empty()) return points;
+  const auto now = stock();
+  if (!now) return std::unexpected(now.error());
+  if (const catalogue::Item* there = now->all.item(item)) points.push_back({"", "", there->price});
+  return points;
+}
+
+Result<void> CatalogueBook::replace_items(const std::vector<catalogue::Item>& items) {
+  if (auto good = check_items(items); !good) return good;
+  catalogue::Catalogue wanted;
+  for (const catalogue::Item& item : items) wanted.items[item.id] = std::make_shared<const catalogue::Item>(item);
+  return put(wanted, "file");
 }
 
 }  // namespace store

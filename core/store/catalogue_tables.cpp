@@ -1,5 +1,6 @@
 #include "store/catalogue_tables.h"
 
+#include "problem/ensure.h"
 #include "store/columns.h"
 
 namespace store {
@@ -92,22 +93,40 @@ Result<void> put_rates(Database& database, const Catalogue& catalogue) {
   return {};
 }
 
-Result<void> put_lists(Database& database, const Catalogue& catalogue) {
+Result<void> put_junctions(Database& database, const Catalogue& catalogue) {
   Result<void> done;
   for (std::size_t i = 0; done && i < catalogue.junctions.size(); ++i)
     done = database.run("INSERT INTO junctions VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
                         row_of(numbered(i), [&](Out& out) { junction_columns(out, catalogue.junctions[i]); }));
+  return done;
+}
+
+Result<void> put_hold_points(Database& database, const Catalogue& catalogue) {
+  Result<void> done;
   for (std::size_t i = 0; done && i < catalogue.hold_points.size(); ++i)
     done = database.run("INSERT INTO hold_points VALUES (?, ?, ?, ?, ?, ?, ?, ?)",
                         row_of(numbered(i), [&](Out& out) { hold_point_columns(out, catalogue.hold_points[i]); }));
+  return done;
+}
+
+Result<void> put_cautions(Database& database, const Catalogue& catalogue) {
+  Result<void> done;
   for (std::size_t i = 0; done && i < catalogue.cautions.size(); ++i)
     done = database.run("INSERT INTO cautions VALUES (?, ?, ?, ?, ?, ?)",
                         row_of(numbered(i), [&](Out& out) { caution_columns(out, catalogue.cautions[i]); }));
+  return done;
+}
+
+Result<void> put_site_rules(Database& database, const Catalogue& catalogue) {
+  Result<void> done;
   for (std::size_t i = 0; done && i < catalogue.site_rules.size(); ++i)
     done = database.run("INSERT INTO site_rules VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?)",
                         row_of(numbered(i), [&](Out& out) { site_rule_columns(out, catalogue.site_rules[i]); }));
-  if (done) done = database.run("INSERT INTO catalogue_note VALUES (?)", {catalogue.note});
   return done;
+}
+
+Result<void> put_note(Database& database, const Catalogue& catalogue) {
+  return database.run("INSERT INTO catalogue_note VALUES (?)", {catalogue.note});
 }
 
 Result<void> take_items(Database& database, Catalogue& into) {
@@ -242,9 +261,25 @@ Result<void> put_item(Database& database, const catalogue::Item& item) {
 }
 
 Result<void> put_catalogue(Database& database, const Catalogue& catalogue) {
-  for (const auto& part : {put_suppliers, put_items, put_patterns, put_build_ups, put_limits, put_rates, put_lists})
+  for (const auto& part : {put_suppliers, put_items, put_patterns, put_build_ups, put_limits, put_rates, put_junctions,
+                           put_hold_points, put_cautions, put_site_rules, put_note})
     if (auto done = part(database, catalogue); !done) return done;
   return {};
+}
+
+Result<void> replace_kind(Database& database, const Catalogue& catalogue, std::size_t kind) {
+  // In the order of catalogue::Entry. Parts of a row (pieces, layers) go with it.
+  static constexpr struct {
+    const char* empty;
+    Result<void> (*put)(Database&, const Catalogue&);
+  } kinds[] = {{"DELETE FROM items", put_items},         {"DELETE FROM patterns", put_patterns},
+               {"DELETE FROM build_ups", put_build_ups}, {"DELETE FROM limits", put_limits},
+               {"DELETE FROM rates", put_rates},         {"DELETE FROM suppliers", put_suppliers},
+               {"DELETE FROM junctions", put_junctions}, {"DELETE FROM hold_points", put_hold_points},
+               {"DELETE FROM cautions", put_cautions},   {"DELETE FROM site_rules", put_site_rules}};
+  problem::ensure(kind < std::size(kinds), "a kind of entry has its table");
+  if (auto done = database.run(kinds[kind].empty); !done) return done;
+  return kinds[kind].put(database, catalogue);
 }
 
 Result<Catalogue> take_catalogue(Database& database) {

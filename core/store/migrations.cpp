@@ -3,6 +3,7 @@
 #include <filesystem>
 
 #include "store/backup.h"
+#include "store/catalogue_changes.h"
 #include "store/copy.h"
 #include "store/now.h"
 
@@ -126,7 +127,8 @@ const std::vector<Step>& steps() {
   static const std::vector<Step> all{{1, catalogue_tables()},
                                      {2, site_rule_table()},
                                      {3, job_tables()},
-                                     {4, version_tables()}};
+                                     {4, version_tables()},
+                                     {6, catalogue_change_tables()}};
   return all;
 }
 
