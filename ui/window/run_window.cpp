@@ -4,11 +4,14 @@
 #include <QFile>
 #include <QTimer>
 #include <cstdio>
+#include <thread>
 
 #include "files/files.h"
 #include "problem/ensure.h"
+#include "store/backup.h"
 #include "store/catalogue_book.h"
 #include "store/job_book.h"
+#include "store/now.h"
 #include "ui/look/theme.h"
 #include "ui/window/keeper.h"
 #include "ui/window/main_window.h"
@@ -114,16 +117,19 @@ int run_window(int& count, char** words, const std::string& file) {
   QApplication application(count, words);
   QApplication::setApplicationName(QStringLiteral("groundcourse"));
   if (const QString fault = prepare(application); !fault.isEmpty()) return refuse(fault);
-  auto book = store::JobBook::open();
+  auto book = store::JobBook::open_or_read();
   if (!book) return refuse(book.error());
   auto begun = begin_with(*book, file);
   if (!begun) return refuse(begun.error());
 
   Desk desk(std::make_shared<const plan::Job>(begun->job));
   Keeper keeper(desk, *book);
+  // A book that is held by another window, or is of a newer program, is only read; what is done here is then not kept,
+  // and that is said.
+  const std::optional<problem::Problem> only_read = book->only_read();
   if (begun->id) {
     keeper.adopt(*begun->id);
-  } else if (auto kept = keeper.add(); !kept) {
+  } else if (auto kept = keeper.add(); !kept && !only_read) {
     return refuse(kept.error());
   }
   Shelf shelf;
@@ -136,14 +142,7 @@ int run_window(int& count, char** words, const std::string& file) {
   shelf.put_items = [](const catalogue::Catalogue& settled) -> problem::Result<void> {
     auto into = store::CatalogueBook::open();
     if (!into) return std::unexpected(into.error());
-    const auto now = into->read();
-    if (!now) return std::unexpected(now.error());
-    std::vector<catalogue::Item> changed;
-    for (const auto& [id, item] : settled.items) {
-      const catalogue::Item* old = now->item(id);
-      if (!old || *old != *item) changed.push_back(*item);
-    }
-    return into->replace_items(changed);
+    return into->put(settled, "job file");
   };
   Windows windows(desk);
   shelf.take_job = [&keeper, &desk, &windows](plan::Job job) {
@@ -167,6 +166,15 @@ int run_window(int& count, char** words, const std::string& file) {
   windows.set_shelf(shelf);
   windows.make();
   if (begun->first) windows.window().show_first_start();
+  if (only_read) desk.say(QString::fromStdString(only_read->text + ": " + only_read->mend));
+  // Today's backup, beside the window: it reads the book and waits for nobody.
+  std::optional<std::jthread> backup;
+  if (!only_read) {
+    backup.emplace([&desk] {
+      if (const auto made = store::back_up_daily(store::data_folder(), store::utc_now()); !made)
+        QMetaObject::invokeMethod(&desk, [&desk, why = made.error().text] { desk.say(QString::fromStdString(why)); });
+    });
+  }
   const int code = QApplication::exec();
   windows.keep_place();
   settings_file().setValue("job/open", QVariant::fromValue<qlonglong>(keeper.id()));
