@@ -15,12 +15,16 @@ namespace sheets {
 // into a sentence after it was translated: see `filled`.
 using Tongue = std::function<std::string(const std::string&)>;
 
+// How much of the price a customer is shown: the sum alone, what each stage comes to, or each line.
+enum class Detail { total, stages, lines };
+
 struct Printed {
   std::shared_ptr<const results::Results> results;  // never null
   std::string version;                              // "3"; empty: the working copy
   std::string date;                                 // 2026-11-28; empty: none
   std::string language = "en";                      // of the catalogue's names: en, es
   Tongue say = [](const std::string& english) { return english; };
+  Detail detail = Detail::stages;  // of the quote
 
   const plan::Job& job() const { return *results->job; }
 };
