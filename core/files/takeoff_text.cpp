@@ -8,7 +8,7 @@
 #include "files/sheet_text.h"
 #include "files/takeoff_measures.h"
 #include "files/walls_text.h"
-#include "files/working_text.h"
+#include "takeoff/working_lines.h"
 #include "units/number.h"
 
 namespace files {
@@ -149,7 +149,7 @@ std::string working_in_words(const Sheet& sheet, const std::string& of, const ta
   const std::string sentence = of + working.sentence(sheet.system);
   if (columns_of(sentence) <= longest) return wrapped(sentence, before, indent);
   std::string text = of.empty() ? "" : wrapped(of, before, indent);
-  for (const std::string& line : WorkingLines(sheet.system).tell(working, "in all"))
+  for (const std::string& line : takeoff::WorkingLines(sheet.system).tell(working, "in all"))
     text += wrapped(line, before + (of.empty() ? "" : "  "), indent + 4);
   return text;
 }

@@ -6,7 +6,7 @@
 
 #include "files/sheet_text.h"
 #include "files/takeoff_measures.h"
-#include "files/working_text.h"
+#include "takeoff/working_lines.h"
 #include "units/number.h"
 
 namespace files {
@@ -62,7 +62,7 @@ std::vector<Stretch> by_stretch(const std::vector<Check>& checks) {
 std::string stretch_in_words(const Stretch& stretch, units::System system) {
   std::string text = "\n" + wrapped(stretch.of + (stretch.where.empty() ? "" : ", " + stretch.where), "", 2);
   for (const Check* check : stretch.checks) text += check_row(*check, system);
-  WorkingLines lines(system);
+  takeoff::WorkingLines lines(system);
   std::string how;
   for (const Check* check : stretch.checks)
     for (const std::string& line : lines.tell(check->working, check->name)) how += wrapped(line, "      ", 8);

@@ -11,7 +11,7 @@
 #include "files/sheet_text.h"
 #include "files/takeoff_measures.h"
 #include "files/walls_text.h"
-#include "files/working_text.h"
+#include "takeoff/working_lines.h"
 
 namespace {
 
@@ -193,7 +193,7 @@ TEST(WorkingLines, NamedPartsStandOnLinesOfTheirOwnAndOnce) {
           .named("weight of the wall");
   const Working thrust =
       Working::product({term("half", 0.5, units::piece), term("push", 160, units::newton_per_metre)}).named("thrust");
-  files::WorkingLines lines(units::System::metric);
+  takeoff::WorkingLines lines(units::System::metric);
   EXPECT_EQ(lines.tell(Working::quotient(weight, thrust), "sliding"),
             (std::vector<std::string>{"weight of the wall = courses 4 x weight of a course 50 N/m = 200 N/m",
                                       "thrust = half 0.5 x push 160 N/m = 80 N/m",

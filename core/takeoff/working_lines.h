@@ -6,7 +6,7 @@
 
 #include "takeoff/working.h"
 
-namespace files {
+namespace takeoff {
 
 // Tells workings that share parts: "weight of the wall = courses 4 x weight of a course 82.325 lb/ft = 329.3 lb/ft".
 // Each named part stands on a line of its own above the first line that uses it, and after that only with its number.
@@ -16,11 +16,11 @@ class WorkingLines {
   explicit WorkingLines(units::System system) : system_(system) {}
   // The lines that were not told before; the last one is the working itself, under its name or, where it has none,
   // under `name`.
-  std::vector<std::string> tell(const takeoff::Working& working, const std::string& name);
+  std::vector<std::string> tell(const Working& working, const std::string& name);
 
  private:
   units::System system_;
   std::vector<std::string> told_;
 };
 
-}  // namespace files
+}  // namespace takeoff

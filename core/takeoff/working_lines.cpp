@@ -1,12 +1,11 @@
-#include "files/working_text.h"
+#include "takeoff/working_lines.h"
 
 #include <algorithm>
 
-namespace files {
+namespace takeoff {
 
 namespace {
 
-using takeoff::Working;
 using Row = Working::Row;
 
 // A row with the rows below it, as the tree that they were written from.
@@ -90,4 +89,4 @@ std::vector<std::string> WorkingLines::tell(const Working& working, const std::s
   return fresh;
 }
 
-}  // namespace files
+}  // namespace takeoff
