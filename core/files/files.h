@@ -18,8 +18,8 @@ problem::Result<std::string> read_file(const std::string& path);  // refuses wha
 problem::Result<void> write_file(const std::string& path,
                                  std::string_view text);  // temporary file, then rename: never half a file
 
-// The job file (resources/job.schema.json). Unknown fields, doubled keys, doubled ids, numbers that are not finite:
-// refused with line and column.
+// The job file (resources/job.schema.json). Unknown fields, doubled keys, doubled ids, numbers that are not finite, and
+// a check value that does not fit (check_value.h): refused with line and column.
 problem::Result<plan::Job> read_job(std::string_view text, const std::string& file);
 std::string write_job(const plan::Job& job);  // canonical order; write then read is the identity
 

@@ -1,6 +1,7 @@
 #include <unordered_set>
 
 #include "files/catalogue_fields.h"
+#include "files/check_value.h"
 #include "files/element_text.h"
 #include "files/files.h"
 #include "files/from_json.h"
@@ -156,6 +157,7 @@ bool read_parts(const Value& object, plan::Job& into, Reading& reading) {
     const Value& part = object.children[i];
     const bool done =
         name == "groundcourse"  ? true
+        : name == check_field   ? true
         : name == "heading"     ? read(part, into.heading, reading)
         : name == "datum"       ? read(part, into.datum, reading)
         : name == "choices"     ? read(part, into.choices, reading)
@@ -169,12 +171,25 @@ bool read_parts(const Value& object, plan::Job& into, Reading& reading) {
             ? read_elements(part, into.elements, reading)
             : unknown_field(object, i,
                             "groundcourse, heading, datum, choices, stage_moves, looked_at, offer, enquiry, visit, "
-                            "catalogue, elements",
+                            "catalogue, elements, check",
                             reading);
     if (!done) return false;
   }
   into.catalogue = std::move(catalogue);
   return true;
+}
+
+// After all else, so that a field that can't be is named by itself. A file without the field is taken as it stands.
+bool agrees_with_check(const Value& object, Reading& reading) {
+  const Value* check = object.find(check_field);
+  if (check == nullptr) return true;
+  if (!expect(*check, Sort::string, reading)) return false;
+  const std::string now = check_value(object);
+  if (check->text == now) return true;
+  return reading.refuse(check->spot, "check-differs",
+                        "the file is not as it was written: its check value is " + in_quotes(check->text) +
+                            ", and what it holds gives \"" + now + "\"",
+                        "take a whole copy of the file; where it was changed by hand, take out its field \"check\"");
 }
 
 }  // namespace
@@ -194,7 +209,8 @@ problem::Result<plan::Job> read_job(std::string_view text, const std::string& fi
   if (!tree) return std::unexpected(tree.error());
   Reading reading{.file = file, .fault = {}};
   plan::Job job;
-  if (expect(*tree, Sort::object, reading) && read_format(*tree, reading) && read_parts(*tree, job, reading))
+  if (expect(*tree, Sort::object, reading) && read_format(*tree, reading) && read_parts(*tree, job, reading) &&
+      agrees_with_check(*tree, reading))
     return job;
   return std::unexpected(reading.told());
 }

@@ -1,5 +1,6 @@
 #include "catalogue/catalogue.h"
 #include "files/catalogue_fields.h"
+#include "files/check_value.h"
 #include "files/element_text.h"
 #include "files/files.h"
 #include "files/job_fields.h"
@@ -43,6 +44,7 @@ std::string write_job(const plan::Job& job) {
   Value elements = list_value();
   for (const plan::ElementPtr& element : job.elements) add(elements, to_json(*element));
   add(object, "elements", std::move(elements));
+  add(object, check_field, text_value(check_value(object)));
   return write_json(object);
 }
 

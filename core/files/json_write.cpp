@@ -94,6 +94,18 @@ void add(Value& object, std::string_view name, Value value) {
 
 void add(Value& list, Value value) { list.children.push_back(std::move(value)); }
 
+std::string write_on_one_line(const Value& object, std::string_view without) {
+  std::string line = "{";
+  for (std::size_t i = 0; i < object.children.size(); ++i) {
+    if (object.keys[i].name == without) continue;
+    if (line.size() > 1) line += ", ";
+    write_text(object.keys[i].name, line);
+    line += ": ";
+    write_on_line(object.children[i], line, std::string::npos);
+  }
+  return line + "}";
+}
+
 std::string write_json(const Value& value) {
   std::string text;
   write(value, text, 0, 0);

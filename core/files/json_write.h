@@ -29,4 +29,7 @@ void add(Value& list, Value value);
 // it is.
 std::string write_json(const Value& value);
 
+// An object on one line, however long, less the field `without`; no line feed at its end.
+std::string write_on_one_line(const Value& object, std::string_view without);
+
 }  // namespace files

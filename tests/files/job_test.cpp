@@ -54,7 +54,7 @@ TEST(Job, SmallestFile) {
   EXPECT_TRUE(job.elements.empty());
   EXPECT_TRUE(job.heading == plan::Heading{});
   EXPECT_TRUE(job.choices == plan::Choices{});
-  EXPECT_EQ(files::write_job(job), "{\"groundcourse\": 1, \"elements\": []}\n");
+  EXPECT_EQ(files::write_job(job), "{\"groundcourse\": 1, \"elements\": [], \"check\": \"d45665ab\"}\n");
 }
 
 TEST(Job, MissingFieldsKeepTheDefaultOfTheStruct) {
