@@ -103,6 +103,7 @@ Result<void> rename(const std::string& from, const std::string& to) {
 Result<void> put_aside(const std::string& folder, const std::string& now) {
   const std::string to = backup_folder(folder) + "/damaged-" + packed(now) + ending;
   std::error_code error;
+  if (auto made = make_folder(backup_folder(folder)); !made) return made;
   for (const char* tail : {"-wal", "-shm", ""}) {
     if (!fs::exists(book_file(folder) + tail, error)) continue;
     if (auto moved = rename(book_file(folder) + tail, to + tail); !moved) return moved;
@@ -110,9 +111,12 @@ Result<void> put_aside(const std::string& folder, const std::string& now) {
   return {};
 }
 
-bool is_whole(const std::string& path) {
+// Whether the book is whole and takes the backup's pages as they are; one whose pages have sums takes none without.
+bool takes(const std::string& path, const std::string& backup) {
   auto book = Database::open(path);
-  return book && check_whole(*book);
+  if (!book || !check_whole(*book)) return false;
+  const auto can = can_fill(*book, backup);
+  return can && *can;
 }
 
 // Keeps the present book, then puts the backup's content into it.
@@ -127,8 +131,8 @@ Result<void> fill(const std::string& folder, const std::string& backup, const st
   return check_whole(*book);
 }
 
-// Puts a copy of the backup where there is no book, or one that can't be read. The copy is whole and on the disk before
-// the present file is touched: what seems damaged may only lie on a disk that fails just now.
+// Puts a copy of the backup where there is no book, or one that can't be read or filled. The copy is whole and on the
+// disk before the present file is touched: what seems damaged may only lie on a disk that fails just now.
 Result<void> replace(const std::string& folder, const std::string& backup, const std::string& now) {
   const std::string copy = book_file(folder) + ".restored";
   {
@@ -136,7 +140,11 @@ Result<void> replace(const std::string& folder, const std::string& backup, const
     if (!from) return std::unexpected(from.error());
     if (auto copied = copy_to(*from, copy); !copied) return copied;
   }
-  if (auto aside = put_aside(folder, now); !aside) return aside;
+  if (auto aside = put_aside(folder, now); !aside) {
+    std::error_code error;
+    fs::remove(copy, error);
+    return aside;
+  }
   return rename(copy, book_file(folder));
 }
 
@@ -230,7 +238,7 @@ Result<void> restore(const std::string& folder, const std::string& backup, const
   const auto catalogue = Lock::take(folder + "/book.lock", wait_milliseconds);
   if (!catalogue) return std::unexpected(catalogue.error());
   if (auto good = check_backup(backup); !good) return good;
-  if (fs::exists(book_file(folder)) && is_whole(book_file(folder))) return fill(folder, backup, now);
+  if (fs::exists(book_file(folder)) && takes(book_file(folder), backup)) return fill(folder, backup, now);
   return replace(folder, backup, now);
 }
 

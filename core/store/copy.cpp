@@ -9,6 +9,8 @@
 #include <filesystem>
 #include <optional>
 
+#include "store/page_sums.h"
+
 namespace store {
 
 using problem::Result;
@@ -31,7 +33,9 @@ Result<void> check_library(Database& database) {
 Result<void> copy_pages(Database& from, Database& into) {
   if (auto same = check_library(from); !same) return same;
   auto* const target = static_cast<sqlite3*>(into.handle());
-  sqlite3_backup* const copying = sqlite3_backup_init(target, "main", static_cast<sqlite3*>(from.handle()), "main");
+  auto* const source = static_cast<sqlite3*>(from.handle());
+  expect_sums(target, has_sums(source));
+  sqlite3_backup* const copying = sqlite3_backup_init(target, "main", source, "main");
   if (copying == nullptr) return refuse(into.path(), sqlite3_errmsg(target));
   // All pages in one step, so that no writer can change the file in between and make the copy begin again.
   int told = sqlite3_backup_step(copying, -1);
@@ -81,6 +85,12 @@ Result<void> copy_to(Database& from, const std::string& path) {
   if (made) made = have_on_disk(path);
   if (!made) drop(path);
   return made;
+}
+
+Result<bool> can_fill(Database& into, const std::string& path) {
+  auto from = Database::open_to_read(path);
+  if (!from) return std::unexpected(from.error());
+  return has_sums(static_cast<sqlite3*>(into.handle())) == has_sums(static_cast<sqlite3*>(from->handle()));
 }
 
 Result<void> fill_from(Database& into, const std::string& path) {

@@ -1,5 +1,6 @@
 #include "store/database.h"
 
+#include <sys/stat.h>
 #include <QtCore/QStandardPaths>
 #include <QtCore/QString>
 #include <QtCore/QUrl>
@@ -9,10 +10,12 @@
 #include <QtSql/QSqlError>
 #include <QtSql/QSqlQuery>
 #include <QtSql/QSqlRecord>
+
 #include <atomic>
 #include <filesystem>
 
 #include "problem/ensure.h"
+#include "store/page_sums.h"
 
 namespace store {
 
@@ -48,9 +51,25 @@ Bound from_column(const QVariant& value) {
 }
 
 std::unexpected<problem::Problem> refuse(const std::string& path, const QSqlError& error) {
+  if (a_sum_was_wrong())
+    return problem::fault("book-damaged", "the job book's file is damaged: a part of it is not as it was written",
+                          "restore the newest whole backup", {{}, path, 0, 0, {}});
   return problem::fault("book-database", "the job book's database says: " + error.text().trimmed().toStdString(),
                         "look at the file's rights and the space on the disk, or put a copy of the book in its place",
                         {{}, path, 0, 0, {}});
+}
+
+// The file as SQLite is told of it: by way of the sums of its pages.
+QString address(const std::string& path, const char* more) {
+  return QString::fromUtf8(QUrl::fromLocalFile(words(path)).toEncoded()) + QLatin1String("?vfs=") +
+         QLatin1String(summing_disk) + QLatin1String(more);
+}
+
+// Which file lies at a path; nothing where there is none.
+std::optional<FileId> file_at(const std::string& path) {
+  struct stat found{};
+  if (::stat(path.c_str(), &found) != 0) return {};
+  return FileId{static_cast<std::uint64_t>(found.st_dev), static_cast<std::uint64_t>(found.st_ino)};
 }
 
 // Statements that every connection needs: nothing is called kept before it is on the disk, references hold, and a file
@@ -89,40 +108,42 @@ problem::Result<void> make_folder(const std::string& folder) {
 }
 
 problem::Result<Database> Database::open(const std::string& path) {
-  return open(path, path.c_str(), "QSQLITE_BUSY_TIMEOUT=5000");
+  return open(path, "", "QSQLITE_BUSY_TIMEOUT=5000;QSQLITE_OPEN_URI");
 }
 
 problem::Result<Database> Database::open_to_read(const std::string& path) {
-  auto shared = open(path, path.c_str(), "QSQLITE_BUSY_TIMEOUT=5000;QSQLITE_OPEN_READONLY");
+  auto shared = open(path, "", "QSQLITE_BUSY_TIMEOUT=5000;QSQLITE_OPEN_URI;QSQLITE_OPEN_READONLY");
   // Readers beside a writer meet in a small file of their own. Where none can be made nobody writes either, so the file
   // stands still, unless a writer left work in its log.
   std::error_code error;
   if (shared || !std::filesystem::exists(path, error)) return shared;
   const auto log = std::filesystem::file_size(path + "-wal", error);
   if (!error && log > 0) return shared;
-  const std::string still = QUrl::fromLocalFile(words(path)).toEncoded().toStdString() + "?immutable=1";
-  auto alone = open(path, still.c_str(), "QSQLITE_OPEN_URI;QSQLITE_OPEN_READONLY");
+  auto alone = open(path, "&immutable=1", "QSQLITE_OPEN_URI;QSQLITE_OPEN_READONLY");
   return alone ? std::move(alone) : std::move(shared);
 }
 
-problem::Result<Database> Database::open(const std::string& path, const char* file, const char* options) {
+problem::Result<Database> Database::open(const std::string& path, const char* more, const char* options) {
+  have_summing_disk();
   static std::atomic<int> opened{0};
   const std::string name = "groundcourse-" + std::to_string(++opened);
   Database database(path, name);
   {
     QSqlDatabase link = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), words(name));
-    link.setDatabaseName(words(file));
+    link.setDatabaseName(address(path, more));
     link.setConnectOptions(QString::fromLatin1(options));
     if (!link.open()) return refuse(path, link.lastError());
   }
+  reserve_sums(static_cast<sqlite3*>(database.handle()));
   for (const char* statement : connection_statements)
     if (auto good = database.run(statement); !good) return std::unexpected(good.error());
   if (auto ours = check_whose(database); !ours) return std::unexpected(ours.error());
+  database.file_ = file_at(path);
   return database;
 }
 
 Database::Database(Database&& other) noexcept
-    : path_(std::move(other.path_)), connection_(std::move(other.connection_)) {
+    : path_(std::move(other.path_)), connection_(std::move(other.connection_)), file_(other.file_) {
   other.connection_.clear();
 }
 
@@ -138,7 +159,17 @@ problem::Result<void> Database::run(const char* statement, const Row& values) {
   return {};
 }
 
+problem::Result<void> Database::check_place() const {
+  if (!file_ || file_at(path_) == file_) return {};
+  return problem::fault("book-gone",
+                        "the job book's file no longer lies where it was opened, so nothing can be kept in it",
+                        "put its folder back where it was, and what was changed since is written; or save the job to a "
+                        "file before you close the window",
+                        {{}, path_, 0, 0, {}});
+}
+
 problem::Result<std::vector<Row>> Database::rows(const char* statement, const Row& values) {
+  static_cast<void>(a_sum_was_wrong());  // what was refused before is told
   QSqlQuery query(QSqlDatabase::database(words(connection_), false));
   query.setForwardOnly(true);
   if (!query.prepare(QString::fromUtf8(statement))) return refuse(path_, query.lastError());
@@ -172,6 +203,7 @@ void* Database::handle() {
 
 problem::Result<Transaction> Transaction::begin(Database& database) {
   // IMMEDIATE takes the right to write now, so that it can't be lost to another writer half way.
+  if (auto there = database.check_place(); !there) return std::unexpected(there.error());
   if (auto begun = database.run("BEGIN IMMEDIATE"); !begun) return std::unexpected(begun.error());
   return Transaction(database);
 }

@@ -7,6 +7,7 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -25,6 +26,13 @@ struct Bytes {
 using Bound = std::variant<std::monostate, std::int64_t, double, std::string, Bytes>;
 using Row = std::vector<Bound>;
 
+// Which file it is, whatever it is called.
+struct FileId {
+  std::uint64_t disk = 0;
+  std::uint64_t number = 0;
+  bool operator==(const FileId&) const = default;
+};
+
 // Where the job book lies: groundcourse/ in the person's data folder (XDG_DATA_HOME moves it).
 std::string data_folder();
 // Makes a folder with those above it; one that is there is left alone.
@@ -32,8 +40,8 @@ problem::Result<void> make_folder(const std::string& folder);
 
 class Database {
  public:
-  // Opens the file, or makes an empty one; its folder must exist. A file that is a database of something else, or none
-  // at all, is refused by name.
+  // Opens the file, or makes an empty one, whose pages have sums (page_sums.h); its folder must exist. A file that is a
+  // database of something else, or none at all, is refused by name.
   static problem::Result<Database> open(const std::string& path);
   // Opens a file that is there, to read alone: nothing in it can be changed, whoever else writes it. In a folder that
   // can't be written either it is read as it lies.
@@ -55,21 +63,25 @@ class Database {
   problem::Result<void> use_write_ahead_log();
 
   const std::string& path() const { return path_; }
+  // Refused (book-gone) where another file lies at the path by now, or none: what is written would be lost with it.
+  problem::Result<void> check_place() const;
 
   // The driver's own connection (sqlite3*), for copy.cpp: what can't be said in a statement.
   void* handle();
 
  private:
-  static problem::Result<Database> open(const std::string& path, const char* file, const char* options);
+  static problem::Result<Database> open(const std::string& path, const char* more, const char* options);
   Database(std::string path, std::string connection) : path_(std::move(path)), connection_(std::move(connection)) {}
   std::string path_;
   std::string connection_;  // empty once moved from
+  std::optional<FileId> file_{};
 };
 
 // All or nothing: what was done since `begin` is undone unless `commit` said yes.
 class Transaction {
  public:
-  static problem::Result<Transaction> begin(Database& database);          // to write
+  // To write; refused where the file has gone.
+  static problem::Result<Transaction> begin(Database& database);
   static problem::Result<Transaction> begin_reading(Database& database);  // sees the database as it stands now
 
   Transaction(Transaction&& other) noexcept : database_(other.database_) { other.database_ = nullptr; }

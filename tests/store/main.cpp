@@ -11,6 +11,7 @@
 #include "store/edit_until_killed.h"
 #include "store/read_all.h"
 #include "store/save_until_killed.h"
+#include "store/small_disk.h"
 
 int main(int count, char** words) {
   if (count == 3 && std::strcmp(words[1], store::edit_until_killed_word) == 0) {
@@ -24,7 +25,8 @@ int main(int count, char** words) {
   using Job = int (*)(const std::string&);
   const std::pair<const char*, Job> others[] = {{store::read_all_word, store::read_all},
                                                 {store::read_job_word, store::read_job_file},
-                                                {store::open_word, store::open_and_close}};
+                                                {store::open_word, store::open_and_close},
+                                                {store::small_disk_word, store::on_a_small_disk}};
   for (const auto& [word, job] : others) {
     if (count != 3 || std::strcmp(words[1], word) != 0) continue;
     const QCoreApplication application(count, words);

@@ -5,6 +5,7 @@
 #include "files/files.h"
 #include "files/kept_text.h"
 #include "store/bodies.h"
+#include "store/catalogue_book.h"
 #include "store/jobs.h"
 
 namespace store {
@@ -33,10 +34,20 @@ int read_all(const std::string& folder) {
     for (const VersionRow& one : *saved) {
       const auto version = book->version(one.id);
       if (!version) return say(version.error());
+      const auto entries = book->entries(one.id);
+      if (!entries) return say(entries.error());
+      for (const estimate::Entry& entry : *entries)
+        versions += entry.line.item + entry.ticket + entry.note + std::to_string(entry.quantity);
       versions += one.name + one.sha256 + files::write_job(version->job) + files::write_kept(version->kept);
     }
   }
-  std::printf("%s\n%s\n", sha256(versions).c_str(), sha256(jobs).c_str());
+  auto catalogue = CatalogueBook::open(folder);
+  if (!catalogue) return say(catalogue.error());
+  const auto items = catalogue->read();
+  if (!items) return say(items.error());
+  plan::Job bare;
+  bare.catalogue = std::make_shared<const catalogue::Catalogue>(*items);
+  std::printf("%s\n%s\n%s\n", sha256(versions).c_str(), sha256(jobs).c_str(), sha256(files::write_job(bare)).c_str());
   return 0;
 }
 
