@@ -3,41 +3,15 @@
 #include <cmath>
 
 #include "estimate/money_words.h"
+#include "estimate/proportion.h"
 #include "estimate/words.h"
-#include "units/decimal.h"
 #include "units/number.h"
-#include "units/rational.h"
 
 namespace estimate {
 
-using units::Int128;
 using units::Money;
 
 namespace {
-
-constexpr std::int64_t most_coins = 9'000'000'000'000'000;
-
-units::MaybeRational exact(double number) {
-  if (!std::isfinite(number)) return std::nullopt;
-  const units::Decimal decimal = units::shortest_decimal(number);
-  if (decimal.exponent < -20 || decimal.exponent > 15) return std::nullopt;
-  Int128 top = static_cast<Int128>(decimal.digits), under = 1;
-  for (int i = decimal.exponent; i < 0; ++i) under *= 10;
-  for (int i = 0; i < decimal.exponent; ++i) top *= 10;
-  return units::fraction(decimal.negative ? -top : top, under);
-}
-
-// amount x now / then, rounded once. `then` is not 0.
-std::optional<Money> in_proportion(Money amount, double now, double then) {
-  const auto top = exact(now), under = exact(then);
-  if (!top || !under || under->top == 0) return std::nullopt;
-  const auto share = units::quotient(*top, *under);
-  const auto made = share ? units::product(*share, {amount.coins(), 1}) : std::nullopt;
-  if (!made) return std::nullopt;
-  const Int128 coins = units::nearest_whole(*made);
-  if (coins > most_coins || coins < -most_coins) return std::nullopt;
-  return Money::of_coins(static_cast<std::int64_t>(coins));
-}
 
 // All its digits: who reckons it again gets the same.
 std::string measured(double number, const std::string& unit) {

@@ -14,11 +14,7 @@ using takeoff::Working;
 
 namespace {
 
-struct Fixed {
-  std::string_view word;
-  double si;
-  units::Unit unit;
-};
+using Fixed = FixedUnit;
 // Exact by definition: international foot and pound, the short ton of 2000 lb, the US gallon.
 constexpr std::array fixed_units{
     Fixed{"ft", units::metres_per_foot, units::metre},
@@ -41,9 +37,7 @@ constexpr std::array fixed_units{
 
 std::optional<Fixed> fixed(const std::string& word, double day_hours) {
   if (word == "day" && day_hours > 0) return Fixed{"day", day_hours, units::hour};
-  for (const Fixed& known : fixed_units)
-    if (known.word == word) return known;
-  return std::nullopt;
+  return fixed_unit(word);
 }
 
 std::optional<Term> positive(std::string name, double value, units::Unit unit, std::string of) {
@@ -110,6 +104,12 @@ std::optional<Working> bridged(const Working& net, const Item& item, double day_
 }
 
 }  // namespace
+
+std::optional<FixedUnit> fixed_unit(std::string_view word) {
+  for (const FixedUnit& known : fixed_units)
+    if (known.word == word) return known;
+  return std::nullopt;
+}
 
 problem::Result<Working> in_own_unit(const Working& net, const Item& item, double day_hours) {
   const units::Unit unit = net.amount().unit;

@@ -1,11 +1,22 @@
 // From the measure of a working (m, m2, m3, kg, h, pieces) to the unit that an item is bought in.
 #pragma once
 
+#include <optional>
+#include <string_view>
+
 #include "catalogue/item.h"
 #include "problem/problem.h"
 #include "takeoff/working.h"
 
 namespace estimate {
+
+// A unit with a size of its own: ton (the short ton of 2000 lb), lb, cu yd, sq ft, m3 ...
+struct FixedUnit {
+  std::string_view word;
+  double si;  // how much of `unit` one is
+  units::Unit unit;
+};
+std::optional<FixedUnit> fixed_unit(std::string_view word);  // nothing for other words
 
 // `net` counted in item.unit, as a plain number, each conversion a term that leads to its field of the catalogue
 // ("agg-no57/compacted_density_kg_m3"). In order:

@@ -3,17 +3,14 @@
 #include <algorithm>
 #include <cmath>
 
+#include "estimate/quantile.h"
+
 namespace estimate {
 
 namespace {
 
-// `sorted` is not empty.
-units::Money quantile(const std::vector<double>& sorted, double share) {
-  const double place = static_cast<double>(sorted.size() - 1) * share;
-  const auto below = static_cast<std::size_t>(place);
-  const std::size_t above = std::min(below + 1, sorted.size() - 1);
-  const double part = place - static_cast<double>(below);
-  return units::Money::of_coins(std::llround(sorted[below] + part * (sorted[above] - sorted[below])));
+units::Money at(const std::vector<double>& sorted, double share) {
+  return units::Money::of_coins(std::llround(quantile(sorted, share)));
 }
 
 }  // namespace
@@ -31,9 +28,9 @@ std::optional<Rough> rough(const std::vector<ClosedJob>& jobs) {
   Rough made;
   made.jobs = each.size();
   made.left_out = jobs.size() - each.size();
-  made.low = quantile(each, 0.25);
-  made.middle = quantile(each, 0.5);
-  made.high = quantile(each, 0.75);
+  made.low = at(each, 0.25);
+  made.middle = at(each, 0.5);
+  made.high = at(each, 0.75);
   made.note = "not a quote: from " + std::to_string(made.jobs) + " closed jobs";
   return made;
 }
