@@ -174,6 +174,21 @@ Result<std::vector<DocumentRow>> JobBook::documents(std::int64_t version) {
 
 Result<Document> JobBook::document(std::int64_t id) { return take_document(open_->reader, id); }
 
+Result<estimate::Entry> JobBook::enter(std::int64_t version, const estimate::Entry& entry) {
+  estimate::Entry entered;
+  return made(entered, [&](Database& database) { return put_entry(database, version, entry); });
+}
+
+Result<std::vector<estimate::Entry>> JobBook::entries(std::int64_t version) {
+  return take_entries(open_->reader, version);
+}
+
+Result<ClosedLedgers> JobBook::closed_ledgers() {
+  const auto snapshot = Transaction::begin_reading(open_->reader);
+  if (!snapshot) return std::unexpected(snapshot.error());
+  return take_closed_ledgers(open_->reader);
+}
+
 Result<std::string> JobBook::body(const std::string& hash) { return take_body(open_->reader, hash); }
 
 Result<std::optional<std::string>> JobBook::setting(const std::string& key) {

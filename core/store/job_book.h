@@ -19,6 +19,7 @@
 #include "store/database.h"
 #include "store/documents.h"
 #include "store/job_rows.h"
+#include "store/ledger_tables.h"
 #include "store/version_tables.h"
 
 namespace store {
@@ -64,6 +65,13 @@ class JobBook {
                                      const std::string& bytes);
   problem::Result<std::vector<DocumentRow>> documents(std::int64_t version);  // the oldest first
   problem::Result<Document> document(std::int64_t id);
+
+  // What was entered against a version's lines (estimate/ledger.h): checked, numbered and durable when it returns;
+  // never changed and never dropped.
+  problem::Result<estimate::Entry> enter(std::int64_t version, const estimate::Entry& entry);
+  problem::Result<std::vector<estimate::Entry>> entries(std::int64_t version);  // as they were entered
+  // Closed jobs with what was entered of them, archived ones too: the catalogue's offers are made out of these.
+  problem::Result<ClosedLedgers> closed_ledgers();
 
   // Hands the newest value of a job to the writer and returns at once.
   void write(std::int64_t id, std::shared_ptr<const plan::Job> job);

@@ -5,6 +5,7 @@
 #include "store/backup.h"
 #include "store/catalogue_changes.h"
 #include "store/copy.h"
+#include "store/ledger_tables.h"
 #include "store/now.h"
 
 namespace store {
@@ -124,11 +125,9 @@ std::vector<const char*> version_tables() {
 }
 
 const std::vector<Step>& steps() {
-  static const std::vector<Step> all{{1, catalogue_tables()},
-                                     {2, site_rule_table()},
-                                     {3, job_tables()},
-                                     {4, version_tables()},
-                                     {6, catalogue_change_tables()}};
+  static const std::vector<Step> all{
+      {1, catalogue_tables()}, {2, site_rule_table()},         {3, job_tables()},
+      {4, version_tables()},   {6, catalogue_change_tables()}, {7, ledger_table_statements()}};
   return all;
 }
 

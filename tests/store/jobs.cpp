@@ -41,7 +41,8 @@ void back_to_form(const std::string& path, int form) {
   std::set<std::string> stay{"catalogue_note", "suppliers", "items",     "item_details", "pack_contents",
                              "patterns",       "layers",    "limits",    "rates",        "pattern_pieces",
                              "build_ups",      "cautions",  "junctions", "hold_points",  "site_rules"};
-  if (form == 3) stay.insert({"bodies", "jobs", "job_elements", "settings"});
+  if (form >= 3) stay.insert({"bodies", "jobs", "job_elements", "settings"});
+  if (form >= 6) stay.insert({"versions", "documents", "catalogue_changes", "catalogue_steps", "catalogue_retired"});
   const auto tables =
       good(database.rows("SELECT name FROM sqlite_master WHERE type = 'table' AND name NOT LIKE 'sqlite_%'"));
   for (const Row& row : tables) {

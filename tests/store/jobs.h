@@ -19,7 +19,7 @@ std::vector<std::string> demo_names();
 // now and then changes the heading.
 plan::Job edited(const plan::Job& job, int n);
 
-// Makes the file one of form 2 (no jobs yet) or 3 (no versions yet): what later forms added goes.
+// Makes the file one of form 2 (no jobs yet), 3 (no versions yet) or 6 (no entries yet): what later forms added goes.
 void back_to_form(const std::string& path, int form);
 
 // Opened, or the test ends with the sentence of the fault.

@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "store/edit_until_killed.h"
+#include "store/enter_until_killed.h"
 #include "store/read_all.h"
 #include "store/save_until_killed.h"
 #include "store/small_disk.h"
@@ -23,7 +24,8 @@ int main(int count, char** words) {
     return store::save_until_killed(words[2]);
   }
   using Job = int (*)(const std::string&);
-  const std::pair<const char*, Job> others[] = {{store::read_all_word, store::read_all},
+  const std::pair<const char*, Job> others[] = {{store::enter_until_killed_word, store::enter_until_killed},
+                                                {store::read_all_word, store::read_all},
                                                 {store::read_job_word, store::read_job_file},
                                                 {store::open_word, store::open_and_close},
                                                 {store::small_disk_word, store::on_a_small_disk}};
