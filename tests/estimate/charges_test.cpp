@@ -1,5 +1,6 @@
 #include "estimate/charges.h"
 
+#include "estimate/deliveries.h"
 #include "estimate/estimate_kit.h"
 
 namespace {
@@ -81,6 +82,50 @@ TEST(Charges, PalletsComeByFlatbedStageByStage) {
   };
   EXPECT_EQ(steps(30), 1);
   EXPECT_EQ(steps(60), 2);
+}
+
+// What comes together, with its weight: 20 t of No. 57 are 23 short tons of 907.18474 kg = 20,865.2 kg;
+// 4635 units (103 layers of 45) of 2.73 kg = 12,653.55 kg on 11 pallets, 2 flatbeds. The wye of the pipe counter comes
+// in a drop of its own; the deposit, the truck and the hired plate are no goods.
+TEST(Charges, VisitsSayWhatComesTogether) {
+  const plan::Job job = trucked_job();
+  const auto made = estimate::estimate(job, takeoff_of({line(Stage::base, "agg-no57", amount(20000, units::kilogram)),
+                                                        line(Stage::paving, "unit-4x8-60", amount(4500, units::piece)),
+                                                        line(Stage::joints, "fit-wye-4", amount(1, units::piece)),
+                                                        line(Stage::dig, "truck-tandem", amount(3, units::piece))}));
+  const auto visits = estimate::visits(job, made.lines);
+  ASSERT_EQ(visits.size(), 3U);
+  EXPECT_EQ(visits[0].supplier, "stone-yard");
+  EXPECT_EQ(visits[0].stage, Stage::base);
+  EXPECT_EQ(visits[0].truck, "truck-tandem");
+  EXPECT_EQ(visits[0].loads.amount().value, 2);
+  EXPECT_NEAR(visits[0].weight->amount().value, 23 * 907.18474, 1e-6);
+  EXPECT_EQ(visits[1].kind, estimate::Visit::Kind::pallets);
+  EXPECT_EQ(visits[1].pallets, 11);
+  EXPECT_EQ(visits[1].loads.amount().value, 2);
+  EXPECT_NEAR(visits[1].weight->amount().value, 4635 * 2.73, 1e-6);
+  ASSERT_EQ(visits[1].lines.size(), 1U);
+  EXPECT_EQ(made.lines[visits[1].lines[0]].item, "unit-4x8-60");
+  EXPECT_EQ(visits[2].kind, estimate::Visit::Kind::small);
+  EXPECT_FALSE(visits[2].rides);
+  EXPECT_EQ(visits[2].loads.amount().value, 1);
+}
+
+// Small goods of a supplier that also sends pallets ride with them: listed, but no load of their own.
+TEST(Charges, SmallGoodsRideWithPallets) {
+  const plan::Job job = trucked_job();
+  const auto made =
+      estimate::estimate(job, takeoff_of({line(Stage::joints, "joint-polymer", amount(2000, units::kilogram)),
+                                          line(Stage::joints, "spike-10", amount(10, units::piece))}));
+  const auto visits = estimate::visits(job, made.lines);
+  double loads = 0;
+  bool rode = false;
+  for (const estimate::Visit& visit : visits) {
+    loads += visit.loads.amount().value;
+    rode = rode || visit.rides;
+  }
+  EXPECT_TRUE(rode);
+  EXPECT_EQ(loads, line_of(made, "delivery:builders-counter").order_quantity);
 }
 
 // Ready-mix of 2.5 cu yd is 2.5 short of 5, at 45.00: 112.50. From 5 on there is no fee.
