@@ -40,6 +40,7 @@ struct Committed {
   double share = 0;
   units::Money amount;
   std::string note;  // "30 units cut, not taken back"
+  bool operator==(const Committed&) const = default;
 };
 
 // What was met of something that the quote has a unit price for: measured on site to date, from 0 up, in the unit
@@ -50,6 +51,7 @@ struct Met {
   double quantity = 0;
   double charged = 0;  // by earlier orders, over the assumed quantity; a credit is negative
   std::string note;    // who measured, when
+  bool operator==(const Met&) const = default;
 };
 
 // Time and material: one row of a ticket, at a price agreed for it. A quantity is from 0 up: days of a machine, hours
@@ -60,6 +62,7 @@ struct TicketLine {
   double quantity = 0;
   std::string unit = "h";
   units::Money unit_price;  // at cost: overhead, profit and tax come on top
+  bool operator==(const TicketLine&) const = default;
 };
 
 struct Ticket {
@@ -68,12 +71,14 @@ struct Ticket {
   std::string signed_by;
   std::string stage;  // a stage's word
   std::vector<TicketLine> lines;
+  bool operator==(const Ticket&) const = default;
 };
 
 struct Earlier {
   std::string number;
   units::Money amount;
   int days = 0;
+  bool operator==(const Earlier&) const = default;
 };
 
 struct ChangeInput {
@@ -90,6 +95,7 @@ struct ChangeInput {
   std::vector<Ticket> tickets;
   units::Money contract;  // as it was signed, with tax
   std::vector<Earlier> earlier;
+  bool operator==(const ChangeInput&) const = default;
 };
 
 enum class PricedBy { unit_price, quoted, new_line, ticket, not_charged };
