@@ -117,6 +117,28 @@ const plan::VisitAnswer* latest(const plan::Job& job, std::string_view code) {
 
 }  // namespace
 
+const plan::VisitAnswer* entry_of(const plan::Job& job, std::string_view point) {
+  if (const plan::VisitAnswer* said = latest(job, point)) return said;
+  const auto last = std::ranges::find(job.visit | std::views::reverse, point, &plan::VisitAnswer::point);
+  return last == job.visit.rend() ? nullptr : &*last;
+}
+
+plan::Job answered(const plan::Job& job, const plan::VisitAnswer& entry) {
+  plan::Job after = job;
+  const plan::VisitAnswer* now = entry_of(job, entry.point);
+  const bool none = blank(entry.answer) && entry.photo.empty();
+  if (now == nullptr) {
+    if (!none) after.visit.push_back(entry);
+    return after;
+  }
+  const auto at = after.visit.begin() + (now - job.visit.data());
+  if (none)
+    after.visit.erase(at);
+  else
+    *at = entry;
+  return after;
+}
+
 std::vector<VisitPoint> visit_list(const plan::Job& job) {
   using Answer = VisitPoint::Answer;
   const Work all = work(job);

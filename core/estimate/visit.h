@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "estimate/work.h"
@@ -35,6 +36,12 @@ struct VisitPoint {
 // those that have an answer. An answer of blanks is none; a photo alone is none either. Answers to points that the list
 // has not are of no use to it and stay in the job.
 std::vector<VisitPoint> visit_list(const plan::Job& job);
+
+// The job's entry of a point that is meant when it is answered: the latest with an answer, else the last one entered;
+// null where there is none.
+const plan::VisitAnswer* entry_of(const plan::Job& job, std::string_view point);
+// The job with that entry replaced by this one, or with it added. One with neither answer nor photo is taken out.
+plan::Job answered(const plan::Job& job, const plan::VisitAnswer& entry);
 
 // The codes of all points, whatever the job.
 std::vector<std::string> visit_codes();

@@ -137,4 +137,23 @@ TEST(Visit, AnAnswerOutlivesWhatItWasAbout) {
   EXPECT_FALSE(found(all, "unheard-of"));
 }
 
+// What is entered on the site takes the place of the entry that stands, and of no other.
+TEST(Visit, AnAnswerIsChangedInItsPlace) {
+  plan::Job job = job_of({plan::PavedArea()});
+  EXPECT_EQ(estimate::entry_of(job, "soil"), nullptr);
+  job = estimate::answered(job, {"soil", "clay", "2026-11-20", ""});
+  job = estimate::answered(job, {"gate", "", "2026-11-20", "sha/gate.jpg"});  // a photo alone is an entry, no answer
+  ASSERT_EQ(job.visit.size(), 2u);
+  EXPECT_EQ(answer(job, "gate"), Answer::open);
+  EXPECT_EQ(estimate::entry_of(job, "gate")->photo, "sha/gate.jpg");
+  job.visit.push_back({"soil", "rock", "2026-11-10", ""});  // older
+  job = estimate::answered(job, {"soil", "clay, wet", "2026-11-21", ""});
+  ASSERT_EQ(job.visit.size(), 3u);
+  EXPECT_EQ(job.visit[0], (plan::VisitAnswer{"soil", "clay, wet", "2026-11-21", ""}));
+  EXPECT_EQ(job.visit[2].answer, "rock");
+  job = estimate::answered(job, {"soil", " ", "2026-11-21", ""});  // taken back: what was said before stands again
+  EXPECT_EQ(estimate::entry_of(job, "soil")->answer, "rock");
+  EXPECT_EQ(estimate::answered(job, {"wet", "", "2026-11-21", ""}).visit, job.visit) << "nothing said is nothing kept";
+}
+
 }  // namespace
