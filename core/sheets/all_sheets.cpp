@@ -8,6 +8,9 @@ namespace sheets {
 const std::vector<SheetKind>& sheet_kinds() {
   static const std::vector<SheetKind> kinds{
       {"crew-list", "Crew list", "What to bring, in the order of building", crew_list},
+      {"plan", "Plan", "To scale: sizes, levels, patterns, joints, and what lies under the ground", plan_sheet},
+      {"sections", "Sections and elevations", "How each thing is built up; walls course by course", sections},
+      {"setting-out", "Setting out and levels", "Ties, offsets, stakes with cut and fill, the level book", setting_out},
   };
   return kinds;
 }

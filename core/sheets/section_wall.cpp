@@ -130,9 +130,30 @@ class WallCut {
   }
   void draw_cap() {
     if (!cap()) return;
-    const double front = setback(column_.courses() - 1) - overhang();
-    cut_.box({front, top()}, {front + cap()->width->metres().si(), top() + profile_.cap_height}, Material::cap,
-             Stage::wall);
+    const double front = setback(column_.courses() - 1) - overhang(), back = front + cap()->width->metres().si();
+    const double high = top() + profile_.cap_height;
+    std::vector<Vec> ring{{front, high}, {front, top()}};
+    if (has_groove()) add_groove(front + groove_back(), ring);
+    // Of a wall with two faces both edges drip.
+    if (has_groove() && wall_.free_standing) add_groove(back - groove_back() - groove_wide, ring);
+    ring.push_back({back, top()});
+    ring.push_back({back, high});
+    cut_.area(polygon(std::move(ring)), Material::cap, Stage::wall);
+  }
+
+  // As the takeoff has it: where the cap stands out so far that the groove hangs free of the face.
+  static constexpr double groove_wide = inch / 4;
+  double groove_back() const {
+    return cut_.catalogue().length_limit("drip-back", units::Length::inch_64ths(32)).metres().si();
+  }
+  double groove_deep() const {
+    return cut_.catalogue().length_limit("drip-deep", units::Length::inch_64ths(16)).metres().si();
+  }
+  bool has_groove() const { return overhang() > groove_back(); }
+  void add_groove(double from, std::vector<Vec>& ring) const {
+    for (const Vec corner : {Vec{from, top()}, Vec{from, top() + groove_deep()},
+                             Vec{from + groove_wide, top() + groove_deep()}, Vec{from + groove_wide, top()}})
+      ring.push_back(corner);
   }
 
   double level_of(const plan::Reinforcement& layer) const { return profile_.level(layer.on_course) - zero_; }
@@ -163,6 +184,9 @@ class WallCut {
     if (cap())
       tell({setback(last) - overhang() / 2, top() + profile_.cap_height / 4}, "Overhang", cut_.shown(overhang()),
            "wall/cap_overhang");
+    if (cap() && has_groove())
+      tell({setback(last) - overhang() + groove_back() + groove_wide / 2, top() + groove_deep()}, "Drip groove, deep",
+           cut_.shown(groove_deep()), {});
     // What stands above the ground can be typed only where no heights along the wall are given.
     tell({setback(last) + 0.3 * depth(), top() - 0.3 * high()}, "Height above ground",
          cut_.shown(top() + profile_.cap_height), wall_.top.empty() && wall_.height ? "wall/height" : "");
