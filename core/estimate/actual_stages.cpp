@@ -9,7 +9,6 @@
 
 namespace estimate {
 
-using problem::Problem;
 using problem::Severity;
 using units::Money;
 

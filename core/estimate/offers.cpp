@@ -64,22 +64,27 @@ std::string shown(double number) {
   return text;
 }
 
-Spread spread_of(const std::vector<SeenInJob>& jobs) {
-  std::vector<double> values;
-  for (const SeenInJob& job : jobs) values.push_back(job.value);
-  return {values.front(), quantile(values, 0.25), quantile(values, 0.5), quantile(values, 0.75), values.back()};
+// `values` rise.
+std::optional<Spread> spread_of(const std::vector<double>& values) {
+  if (values.empty()) return std::nullopt;
+  return Spread{values.front(), quantile(values, 0.25), quantile(values, 0.5), quantile(values, 0.75), values.back()};
 }
 
-void finish(CatalogueOffer& offer) {
+void finish(CatalogueOffer& offer, const std::set<std::int64_t>& left_out) {
   std::ranges::sort(offer.jobs, {}, [](const SeenInJob& one) { return std::pair(one.value, one.job); });
-  const std::string count =
-      std::to_string(offer.jobs.size()) + (offer.jobs.size() == 1 ? " closed job" : " closed jobs");
-  offer.spread = spread_of(offer.jobs);
-  if (offer.jobs.size() < fewest_jobs) {
-    offer.note = count + ": no offer from fewer than " + std::to_string(fewest_jobs);
+  std::vector<double> values;
+  for (const SeenInJob& job : offer.jobs)
+    if (!left_out.contains(job.job)) values.push_back(job.value);
+  const std::string count = std::to_string(values.size()) + (values.size() == 1 ? " closed job" : " closed jobs");
+  const std::size_t others = offer.jobs.size() - values.size();
+  const std::string without = others == 0 ? "" : ", " + std::to_string(others) + " left out";
+  offer.spread = spread_of(values);
+  offer.offered.reset();
+  if (values.size() < fewest_jobs) {
+    offer.note = count + without + ": no offer from fewer than " + std::to_string(fewest_jobs);
     return;
   }
-  offer.note = "from " + count;
+  offer.note = "from " + count + without;
   const double median = std::round(offer.spread->median * 1e5) / 1e5;
   offer.offered = offer.what == Offered::breakage ? std::clamp(median, 0.0, 1.0) : median;
 }
@@ -123,10 +128,15 @@ std::vector<CatalogueOffer> offers(const catalogue::Catalogue& now, const std::v
   std::vector<CatalogueOffer> all;
   for (Offers* of : {&items, &rates})
     for (auto& [id, offer] : *of) {
-      finish(offer);
+      finish(offer, {});
       all.push_back(std::move(offer));
     }
   return all;
+}
+
+CatalogueOffer from_like_jobs(CatalogueOffer offer, const std::set<std::int64_t>& left_out) {
+  finish(offer, left_out);
+  return offer;
 }
 
 }  // namespace estimate

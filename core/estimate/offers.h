@@ -11,6 +11,7 @@
 
 #include <cstdint>
 #include <memory>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -71,5 +72,9 @@ inline constexpr std::size_t fewest_jobs = 3;
 // of it that has none of its own. What a stage has done is by measure; a closed job's stage that nobody measured counts
 // as done. A job without a number over 0 to divide by is left out.
 std::vector<CatalogueOffer> offers(const catalogue::Catalogue& now, const std::vector<ClosedRecord>& jobs);
+
+// The same from like jobs alone: jobs whose number is in `left_out` stay listed and do not count. No spread where none
+// is left.
+CatalogueOffer from_like_jobs(CatalogueOffer offer, const std::set<std::int64_t>& left_out);
 
 }  // namespace estimate

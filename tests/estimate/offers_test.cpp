@@ -53,6 +53,23 @@ TEST(Offers, BreakageIsTheMedianOfWhatWasUsedOverWhatWasNeeded) {
   EXPECT_EQ(find(all, "stone"), nullptr) << "nobody entered its use";
 }
 
+TEST(Offers, FromLikeJobsAlone) {
+  const auto all = estimate::offers(shelf(), {used(1, 1010), used(2, 1020), used(3, 1040), used(4, 1090)});
+  // Without 1 % and 9 %: two are left.
+  const CatalogueOffer two = estimate::from_like_jobs(all.at(0), {1, 4});
+  EXPECT_FALSE(two.offered);
+  EXPECT_EQ(two.note, "2 closed jobs, 2 left out: no offer from fewer than 3");
+  EXPECT_EQ(two.jobs.size(), 4U) << "they stay listed";
+  EXPECT_NEAR(two.spread->median, 0.03, 1e-12);  // (2 + 4) / 2
+  const CatalogueOffer three = estimate::from_like_jobs(two, {4});
+  EXPECT_EQ(three.offered, 0.02);
+  EXPECT_EQ(three.note, "from 3 closed jobs, 1 left out");
+  const CatalogueOffer none = estimate::from_like_jobs(all.at(0), {1, 2, 3, 4});
+  EXPECT_FALSE(none.spread);
+  EXPECT_FALSE(none.offered);
+  EXPECT_EQ(estimate::from_like_jobs(none, {}).offered, all.at(0).offered);
+}
+
 TEST(Offers, FewerThanThreeJobsAreShownAndOfferNothing) {
   const auto two = estimate::offers(shelf(), {used(1, 1010), used(2, 1030)});
   ASSERT_EQ(two.size(), 1U);
