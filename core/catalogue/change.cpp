@@ -11,7 +11,7 @@ namespace {
 using problem::fault;
 using problem::Result;
 
-constexpr std::size_t of_item = 0, of_hold_point = 7, of_caution = 8;  // indices of Entry
+constexpr std::size_t of_item = 0, of_supplier = 5, of_hold_point = 7, of_caution = 8;  // indices of Entry
 
 template <class T>
 const Id& own_id(const T& entry) {
@@ -139,11 +139,14 @@ Result<void> check_more(const Supplier& supplier) {
   return {};
 }
 Result<void> check_more(const Junction&) { return {}; }
+// The stage is a word, so that stage and text make a key that no other pair makes.
 Result<void> check_more(const HoldPoint& point) {
+  if (!good_id(point.stage)) return refused("hold point", "it has no stage", "choose the stage that it belongs to");
   if (point.look_at.empty()) return refused("hold point", "it says nothing to look at", "enter what must be seen");
   return {};
 }
 Result<void> check_more(const Caution& caution) {
+  if (!good_id(caution.stage)) return refused("caution", "it has no stage", "choose the stage that it belongs to");
   if (caution.text.empty()) return refused("caution", "it says nothing", "enter what to take care of");
   return {};
 }
@@ -155,16 +158,38 @@ Result<void> check_more(const SiteRule& rule) {
   return {};
 }
 
-std::vector<std::pair<Id, bool>> named_items(const Entry& entry) {  // with whether it must be there
-  std::vector<std::pair<Id, bool>> found;
-  if (const Item* item = std::get_if<Item>(&entry))
-    for (const PackContent& content : item->contents) found.push_back({content.item, true});
+// The words of a crew, "1 lab-layer + 1/2 lab-labourer", that could be items; numbers are no items' ids.
+std::vector<Id> words_of(const std::string& crew) {
+  std::vector<Id> words(1);
+  for (const char c : crew)
+    if (good_id(Id(1, c)))
+      words.back() += c;
+    else if (!words.back().empty())
+      words.emplace_back();
+  return words;
+}
+
+struct Named {
+  Key key;
+  bool needed = false;  // must be there; else it only must not be retired
+};
+std::vector<Named> named_in(const Entry& entry) {
+  std::vector<Named> found;
+  const auto name = [&](std::size_t kind, const Id& id, bool needed) {
+    if (!id.empty()) found.push_back({{kind, id}, needed});
+  };
+  if (const Item* item = std::get_if<Item>(&entry)) {
+    for (const PackContent& content : item->contents) name(of_item, content.item, true);
+    name(of_supplier, item->supplier, false);
+  }
   if (const BuildUp* build_up = std::get_if<BuildUp>(&entry))
-    for (const Layer& layer : build_up->layers) found.push_back({layer.item, true});
-  if (const Rate* rate = std::get_if<Rate>(&entry)) found.push_back({rate->machine, false});
+    for (const Layer& layer : build_up->layers) name(of_item, layer.item, true);
+  if (const Rate* rate = std::get_if<Rate>(&entry)) {
+    name(of_item, rate->machine, false);
+    for (const Id& word : words_of(rate->crew)) name(of_item, word, false);
+  }
   if (const Junction* junction = std::get_if<Junction>(&entry))
-    for (const Id& id : {junction->rod, junction->sealant, junction->filler, junction->edge})
-      found.push_back({id, false});
+    for (const Id& id : {junction->rod, junction->sealant, junction->filler, junction->edge}) name(of_item, id, false);
   return found;
 }
 
@@ -174,13 +199,12 @@ Result<void> check_names(const Stock& stock) {
     if (!result) return;
     const Entry entry = value;
     const Key key = key_of(entry);
-    for (const auto& [id, needed] : named_items(entry)) {
-      if (id.empty()) continue;
-      if (needed && !stock.all.items.contains(id))
-        result = fault("item-contents", key.id + " names " + id + ", which is no item of the catalogue",
+    for (const auto& [named, needed] : named_in(entry)) {
+      if (needed && !stock.all.items.contains(named.id))
+        result = fault("item-contents", key.id + " names " + named.id + ", which is no item of the catalogue",
                        "add that item, or take it out of " + key.id);
-      else if (stock.retired.contains({of_item, id}) && !stock.retired.contains(key))
-        result = fault("catalogue-retired", id + " is retired, but " + key.id + " needs it",
+      else if (stock.retired.contains(named) && !stock.retired.contains(key))
+        result = fault("catalogue-retired", named.id + " is retired, but " + key.id + " needs it",
                        "give " + key.id + " another one or retire it first");
       if (!result) return;
     }
@@ -303,8 +327,10 @@ Entry copied(const Entry& entry, const Id& id) {
 
 Change change_to(const Stock& stock, const Catalogue& wanted, const std::string& source) {
   Change change{{}, source};
+  std::set<Key> taken;  // a list may have one twice: the first of them holds
   each_entry(wanted, [&](const auto& value) {
     const Entry entry = value;
+    if (!taken.insert(key_of(entry)).second) return;
     const auto before = find(stock, key_of(entry));
     if (before && before->entry == entry) return;
     change.steps.push_back({before, Kept{entry, before && before->retired}});
