@@ -3,6 +3,7 @@
 #include <cstdio>
 
 #include "files/files.h"
+#include "files/takeoff_xlsx.h"
 #include "results/results.h"
 
 namespace app {
@@ -27,11 +28,29 @@ problem::Result<plan::Job> read_job(const std::string& path) {
   return files::read_job(*text, path);
 }
 
+// Words that do not go together are wrong usage.
+static int refuse_words(const char* code, const std::string& text, const std::string& mend) {
+  refuse({problem::Severity::problem, code, text, mend, {}});
+  return 2;
+}
+
 int takeoff(const TakeoffWords& words) {
+  if (words.form == "xlsx" && words.output.empty())
+    return refuse_words("output-words", "a spreadsheet is no text for a terminal",
+                        "name its file with --output F.xlsx");
+  if (words.form != "csv" && (!words.separator.empty() || words.byte_order_mark))
+    return refuse_words("csv-words", "--separator and --bom are for CSV", "add --as csv, or leave them out");
   auto job = read_job(words.job);
   if (!job) return refuse(job.error());
   const results::Results results = results::compute(std::make_shared<const plan::Job>(std::move(*job)));
-  if (words.form == "csv") return deliver(files::takeoff_csv(results), words.output);
+  if (words.form == "csv") {
+    const char separator = words.separator == "tab" ? '\t' : words.separator == ";" ? ';' : ',';
+    return deliver(files::takeoff_csv(results, {separator, words.byte_order_mark}), words.output);
+  }
+  if (words.form == "xlsx") {
+    const auto made = files::takeoff_xlsx(results);
+    return made ? deliver(*made, words.output) : refuse(problem::in_file(made.error(), words.output));
+  }
   if (words.form == "json") return deliver(files::takeoff_json(results), words.output);
   return deliver(files::takeoff_text(results), words.output);
 }

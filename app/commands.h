@@ -22,8 +22,10 @@ int deliver(const std::string& text, const std::string& file);
 
 struct TakeoffWords {
   std::string job;
-  std::string form = "text";  // text, csv, json
-  std::string output;
+  std::string form = "text";  // text, csv, json, xlsx
+  std::string output;         // needed for xlsx, which is no text
+  std::string separator;      // of csv: "," ";" or "tab"; empty: ","
+  bool byte_order_mark = false;
 };
 int takeoff(const TakeoffWords& words);
 

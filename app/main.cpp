@@ -16,7 +16,11 @@ void add_takeoff(CLI::App& program, Action& action) {
   auto words = std::make_shared<app::TakeoffWords>();
   CLI::App* command = program.add_subcommand("takeoff", "What the job needs, priced, each number with its working");
   command->add_option("JOB", words->job, "job file")->required();
-  command->add_option("--as", words->form, "text, csv or json")->check(CLI::IsMember({"text", "csv", "json"}));
+  command->add_option("--as", words->form, "text, csv, json or xlsx")
+      ->check(CLI::IsMember({"text", "csv", "json", "xlsx"}));
+  command->add_option("--separator", words->separator, "between the cells of a CSV: a comma where none is given")
+      ->check(CLI::IsMember({",", ";", "tab"}));
+  command->add_flag("--bom", words->byte_order_mark, "a CSV begins with a byte order mark, for spreadsheets that ask");
   command->add_option("--output", words->output, "file to write; standard output otherwise");
   command->callback([words, &action] { action = [words] { return app::takeoff(*words); }; });
 }

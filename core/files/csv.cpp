@@ -201,11 +201,14 @@ problem::Result<CsvTable> read_csv(std::string_view text, const std::string& fil
   return table;
 }
 
-std::string csv_row(const std::vector<std::string>& cells) {
+std::string csv_begin(const CsvForm& form) { return std::string(form.byte_order_mark ? byte_order_mark : ""); }
+
+std::string csv_row(const std::vector<std::string>& cells, char separator) {
+  const std::string quoted = std::string("\"\r\n") + separator;
   std::string row;
   for (const std::string& cell : cells) {
-    if (!row.empty() || &cell != cells.data()) row += ',';
-    if (cell.find_first_of(",\"\r\n") == std::string::npos) {
+    if (&cell != cells.data()) row += separator;
+    if (cell.find_first_of(quoted) == std::string::npos) {
       row += cell;
       continue;
     }

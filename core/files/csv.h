@@ -37,9 +37,17 @@ problem::Result<CsvTable> read_csv(std::string_view text, const std::string& fil
 // their order.
 problem::Result<std::vector<CsvRow>> read_csv_rows(std::string_view text, const std::string& file);
 
-// One row, quoted where it must be, with CR LF behind it. The cells are written as they are: text that came from people
-// goes through `csv_text` first, numbers do not.
-std::string csv_row(const std::vector<std::string>& cells);
+// How a file is written. Spreadsheets of countries with a decimal comma open semicolons; numbers keep their dot in
+// every form. A byte order mark tells a spreadsheet that the text is UTF-8.
+struct CsvForm {
+  char separator = ',';  // , ; or a tab
+  bool byte_order_mark = false;
+};
+
+// One row, quoted where it must be (RFC 4180; a cell with the separator too), with CR LF behind it. The cells are
+// written as they are: text that came from people goes through `csv_text` first, numbers do not.
+std::string csv_row(const std::vector<std::string>& cells, char separator = ',');
+std::string csv_begin(const CsvForm& form);  // what stands before the first row
 
 // A text that a spreadsheet could run as a formula (it begins with = + - @, a tab or a line end) gets an apostrophe
 // before it; so does one of apostrophes before such a sign, so that `text_of_csv` undoes exactly what this did.

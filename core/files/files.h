@@ -6,6 +6,7 @@
 #include <string_view>
 #include <vector>
 
+#include "files/csv.h"
 #include "plan/job.h"
 #include "results/results.h"
 
@@ -66,7 +67,7 @@ problem::Result<SurveyImport> import_survey(std::string_view text, const std::st
                                             const plan::Job* into = nullptr);
 
 std::string takeoff_text(const results::Results& results);
-std::string takeoff_csv(const results::Results& results);
+std::string takeoff_csv(const results::Results& results, const CsvForm& form = {});
 std::string takeoff_json(const results::Results& results);
 
 // The catalogue's items as CSV, and back: RFC 4180, one row an item. A bad row is refused with its line and reason and

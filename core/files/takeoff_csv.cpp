@@ -34,15 +34,17 @@ std::string described(const estimate::OrderLine& line) {
 
 }  // namespace
 
-std::string takeoff_csv(const results::Results& results) {
+std::string takeoff_csv(const results::Results& results, const CsvForm& form) {
   const int decimals = results.job->heading.decimals;
-  std::string text = csv_row({"stage", "item", "description", "elements", "quantity", "unit", "order_quantity",
-                              "order_unit", "unit_price", "amount", "working"});
+  std::string text = csv_begin(form) + csv_row({"stage", "item", "description", "elements", "quantity", "unit",
+                                                "order_quantity", "order_unit", "unit_price", "amount", "working"},
+                                               form.separator);
   for (const estimate::OrderLine& line : results.estimate.lines)
     text += csv_row({takeoff::word(line.stage), csv_text(line.item), csv_text(described(line)),
                      csv_text(joined(line.of)), units::write_number(line.quantity), csv_text(line.unit),
                      units::write_number(line.order_quantity), csv_text(line.order_unit), price_cell(line, decimals),
-                     money_cell(line.amount, decimals), csv_text(line.working.sentence())});
+                     money_cell(line.amount, decimals), csv_text(line.working.sentence())},
+                    form.separator);
   return text;
 }
 
