@@ -29,6 +29,14 @@ struct TakeoffWords {
 };
 int takeoff(const TakeoffWords& words);
 
+// The drawing of the job, for other programs.
+struct DrawWords {
+  std::string job;
+  std::string form = "dxf";  // dxf, geojson
+  std::string output;
+};
+int draw(const DrawWords& words);
+
 // Every problem of the job, a line each; 1 if one of them is of severity problem.
 int check(const std::string& job);
 

@@ -72,6 +72,8 @@ int import(const ImportWords& words) {
   const int code = deliver(files::write_job(imported->job), words.output);
   if (code != 0) return code;
   name_left_out(imported->not_mapped);
+  for (const problem::Problem& notice : imported->notices)
+    std::fprintf(stderr, "groundcourse: %s\n", problem::sentence(notice).c_str());
   return 0;
 }
 

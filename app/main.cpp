@@ -28,6 +28,16 @@ void add_takeoff(CLI::App& program, Action& action) {
 void add_check(CLI::App& program, Action& action) {
   auto job = std::make_shared<std::string>();
   CLI::App* command = program.add_subcommand("check", "Problems of the job, a line each");
+void add_draw(CLI::App& program, Action& action) {
+  auto words = std::make_shared<app::DrawWords>();
+  CLI::App* command = program.add_subcommand("draw", "The drawing of the job, for other programs");
+  command->add_option("JOB", words->job, "job file")->required();
+  command->add_option("--as", words->form, "dxf (release 2000, in the job's unit) or geojson (in metres)")
+      ->check(CLI::IsMember({"dxf", "geojson"}));
+  command->add_option("--output", words->output, "file to write; standard output otherwise");
+  command->callback([words, &action] { action = [words] { return app::draw(*words); }; });
+}
+
   command->add_option("JOB", *job, "job file")->required();
   command->callback([job, &action] { action = [job] { return app::check(*job); }; });
 }
@@ -124,3 +134,4 @@ int main(int count, char** words) {
   }
   return action ? run_command(count, words, action) : ui::run_window(count, words, job);
 }
+  add_draw(program, action);

@@ -102,7 +102,10 @@ struct Net {
       Positions way = end.last ? reversed(own) : own;
       if (!line.empty()) line.pop_back();
       line.insert(line.end(), way.begin(), way.end());
-      made.number = std::min(made.number, shapes[end.shape].number);
+      if (std::pair(shapes[end.shape].number, shapes[end.shape].within) < std::pair(made.number, made.within)) {
+        made.number = shapes[end.shape].number;
+        made.within = shapes[end.shape].within;
+      }
     }
     if (closed) {
       line.back() = line.front();
@@ -133,13 +136,79 @@ Net net_of(std::vector<DxfShape>& shapes, const std::vector<std::size_t>& lines,
   return net;
 }
 
+// A line's end that no other meets.
+struct Loose {
+  Node node;
+  Position at;
+  std::size_t partners = 0;  // other loose ends within the tolerance
+  std::size_t partner = 0;
+};
+
+std::vector<Loose> loose_ends(const Net& net) {
+  std::vector<Loose> loose;
+  for (const auto& [node, ends] : net.meets) {
+    if (ends.size() != 1) continue;
+    const Positions& line = net.shapes[ends[0].shape].part.rings.front();
+    loose.push_back({node, ends[0].last ? line.back() : line.front()});
+  }
+  return loose;
+}
+
+// Whether a line that is shorter than the tolerance runs between the two: it is no gap.
+bool one_short_line(const Net& net, const Loose& a, const Loose& b) {
+  const std::size_t shape = net.meets.at(a.node)[0].shape;
+  return shape == net.meets.at(b.node)[0].shape && net.shapes[shape].part.rings.front().size() == 2;
+}
+
+// Finds for each loose end the others within the tolerance, by squares of that size.
+void find_partners(const Net& net, std::vector<Loose>& loose, double tolerance) {
+  constexpr std::size_t crowd = 8;  // so many in one square were not drawn to meet in pairs
+  std::map<std::pair<double, double>, std::vector<std::size_t>> squares;
+  const auto square = [&](const Position& at) {
+    return std::pair(std::floor((at.x - loose.front().at.x) / tolerance),
+                     std::floor((at.y - loose.front().at.y) / tolerance));
+  };
+  for (std::size_t i = 0; i < loose.size(); ++i) squares[square(loose[i].at)].push_back(i);
+  for (std::size_t i = 0; i < loose.size(); ++i) {
+    const auto [x, y] = square(loose[i].at);
+    for (const double dx : {-1, 0, 1})
+      for (const double dy : {-1, 0, 1}) {
+        const auto found = squares.find({x + dx, y + dy});
+        if (found == squares.end()) continue;
+        if (found->second.size() > crowd) loose[i].partners += crowd;
+        for (std::size_t n = 0; n < std::min(found->second.size(), crowd); ++n) {
+          const std::size_t k = found->second[n];
+          if (k == i || std::hypot(loose[k].at.x - loose[i].at.x, loose[k].at.y - loose[i].at.y) > tolerance) continue;
+          if (one_short_line(net, loose[i], loose[k])) continue;
+          ++loose[i].partners;
+          loose[i].partner = k;
+        }
+      }
+  }
+}
+
+// Ends that were meant to meet: two loose ones within the tolerance become one node where neither has another choice.
+void bridge(Net& net, double tolerance) {
+  std::vector<Loose> loose = loose_ends(net);
+  if (loose.empty()) return;
+  find_partners(net, loose, tolerance);
+  for (std::size_t i = 0; i < loose.size(); ++i) {
+    const std::size_t k = loose[i].partner;
+    if (loose[i].partners != 1 || loose[k].partners != 1 || k < i) continue;
+    const End moved = net.meets.at(loose[k].node)[0];
+    (moved.last ? net.ends[moved.shape].second : net.ends[moved.shape].first) = loose[i].node;
+    net.meets[loose[i].node].push_back(moved);
+    net.meets.erase(loose[k].node);
+  }
+}
+
 }  // namespace
 
 std::vector<DxfShape> joined_chains(std::vector<DxfShape> shapes, double unit, std::map<std::string, int>& left_out) {
   std::map<std::string, std::vector<std::size_t>> layers;
   std::vector<DxfShape> made;
   for (std::size_t i = 0; i < shapes.size(); ++i) {
-    if (shapes[i].part.drawn == DrawnAs::line)
+    if (shapes[i].part.drawn == DrawnAs::line && shapes[i].id.empty())
       layers[shapes[i].layer].push_back(i);
     else
       made.push_back(shapes[i]);
@@ -147,6 +216,7 @@ std::vector<DxfShape> joined_chains(std::vector<DxfShape> shapes, double unit, s
   for (const auto& [layer, lines] : layers) {
     int doubled = 0;
     Net net = net_of(shapes, lines, unit, doubled);
+    bridge(net, join_tolerance_m / unit);
     if (doubled > 0) left_out[layer + " (drawn twice)"] += doubled;
     for (const std::size_t line : net.lines) {
       if (net.used.contains(line)) continue;
@@ -155,7 +225,7 @@ std::vector<DxfShape> joined_chains(std::vector<DxfShape> shapes, double unit, s
       made.push_back(net.joined(chain, closed));
     }
   }
-  std::ranges::stable_sort(made, {}, &DxfShape::number);
+  std::ranges::sort(made, {}, [](const DxfShape& shape) { return std::pair(shape.number, shape.within); });
   return made;
 }
 

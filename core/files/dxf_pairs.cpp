@@ -5,6 +5,7 @@
 #include <charconv>
 #include <cmath>
 
+#include "files/drawing_dxf.h"
 #include "files/files.h"
 
 namespace files {
@@ -94,14 +95,24 @@ std::string name_of(std::string_view text) {
 }
 
 bool is_drawn(std::string_view type) {
-  static constexpr std::array drawn{"LINE", "ARC", "CIRCLE", "LWPOLYLINE", "POLYLINE", "VERTEX", "POINT"};
+  static constexpr std::array drawn{"LINE",       "ARC",      "CIRCLE", "ELLIPSE", "SPLINE",
+                                    "LWPOLYLINE", "POLYLINE", "VERTEX", "POINT",   "INSERT"};
   return std::ranges::find(drawn, type) != drawn.end();
 }
 
 // Codes that shape or place what is drawn; all others are passed over.
-bool is_wanted(int code) {
+bool is_wanted(std::string_view type, int code) {
   static constexpr std::array wanted{10, 20, 30, 11, 21, 31, 38, 40, 42, 50, 51, 67, 70, 210, 220, 230};
-  return std::ranges::find(wanted, code) != wanted.end();
+  static constexpr std::array of_curves{41, 43, 44, 45, 71};  // of other types these are widths and colours of a kind
+  const bool curve = type == "ELLIPSE" || type == "SPLINE" || type == "INSERT";
+  return std::ranges::find(wanted, code) != wanted.end() ||
+         (curve && std::ranges::find(of_curves, code) != of_curves.end());
+}
+
+std::string in_capitals(std::string name) {
+  std::ranges::transform(name, name.begin(),
+                         [](char c) { return c >= 'a' && c <= 'z' ? static_cast<char>(c - 'a' + 'A') : c; });
+  return name;
 }
 
 struct Pair {
@@ -149,30 +160,70 @@ struct Sections {
   DxfText made{};
   std::string section{};  // empty: between two
   std::string variable{};
-  bool seen = false;  // the section of entities
+  std::string application{};  // whose extended data of an entity is being read
+  bool seen = false;          // the section of entities
   bool ended = false;
   bool named = true;  // the name of the section that began has come
   std::size_t entities = 0;
+  std::size_t all = 0;                     // vertices and what is in blocks too
+  std::vector<DxfEntity>* into = nullptr;  // that what is drawn goes into; null: nothing is drawn here
+  DxfBlock block{};                        // that is being read ...
+  std::string block_name{};                // ... and its name, once it has come
 
   problem::Result<void> begin(std::string_view what, int line) {
+    application.clear();
     if (what == "SECTION") {
       named = false;
     } else if (what == "ENDSEC") {
       section.clear();
     } else if (what == "EOF") {
       ended = true;
-    } else if (section == "ENTITIES" && what != "SEQEND") {
-      if (made.entities.size() >= static_cast<std::size_t>(most_values))
+    } else if (section == "BLOCKS" && what == "BLOCK") {
+      block = {};
+      block.line = line;
+      block_name.clear();
+      into = nullptr;
+    } else if (section == "BLOCKS" && what == "ENDBLK") {
+      if (!block_name.empty()) made.blocks[block_name] = std::move(block);
+      into = nullptr;
+      block_name.clear();
+    } else if (what != "SEQEND" && (section == "ENTITIES" || (section == "BLOCKS" && !block_name.empty()))) {
+      into = section == "ENTITIES" ? &made.entities : &block.entities;
+      if (++all > static_cast<std::size_t>(most_values))
         return refuse(file, line, "dxf-many", "the drawing has more than 1,000,000 entities", "split the file");
-      made.entities.push_back({std::string(what), "0", what == "VERTEX" ? entities : ++entities, line, {}});
+      const bool counts = section == "ENTITIES" && what != "VERTEX";
+      if (counts) ++entities;
+      into->push_back({std::string(what), "0", section == "ENTITIES" ? entities : 0, line, {}});
     }
     return {};
   }
 
+  // The head of a block: its name and where its base point is.
+  void in_block(const Pair& pair) {
+    if (pair.code == 2) block_name = in_capitals(name_of(pair.value));
+    const double number = number_of<double>(pair.value).value_or(0);
+    if (!std::isfinite(number)) return;
+    if (pair.code == 10) block.x = number;
+    if (pair.code == 20) block.y = number;
+    if (pair.code == 30) block.z = number;
+  }
+
+  void in_extended(const Pair& pair, DxfEntity& entity) {
+    if (pair.code == 1001) application = pair.value;
+    if (application != dxf_application) return;
+    if (pair.code == 1000 && pair.value.starts_with("id ")) entity.id = name_of(pair.value.substr(3));
+    if (pair.code == 1070) entity.ring = std::max(number_of<int>(pair.value).value_or(0), 0);
+  }
+
   problem::Result<void> in_entity(const Pair& pair, int line) {
-    DxfEntity& entity = made.entities.back();
+    DxfEntity& entity = into->back();
+    if (pair.code >= 1000) {
+      in_extended(pair, entity);
+      return {};
+    }
     if (pair.code == 8) entity.layer = name_of(pair.value);
-    if (!is_drawn(entity.type) || !is_wanted(pair.code)) {
+    if (pair.code == 2 && entity.type == "INSERT") entity.block = in_capitals(name_of(pair.value));
+    if (!is_drawn(entity.type) || !is_wanted(entity.type, pair.code)) {
       if (pair.code == 67 && number_of<int>(pair.value).value_or(0) != 0) entity.numbers.push_back({67, 1, line});
       return {};
     }
@@ -191,6 +242,7 @@ struct Sections {
     if (pair.code == 0) return begin(pair.value, line);
     if (!named && pair.code == 2) {
       section = pair.value;
+      into = nullptr;
       seen = seen || section == "ENTITIES";
       named = true;
     } else if (section == "HEADER") {
@@ -203,8 +255,10 @@ struct Sections {
         made.unit = *unit;
         made.unit_line = line;
       }
-    } else if (section == "ENTITIES" && !made.entities.empty()) {
+    } else if (into != nullptr && !into->empty() && (section == "ENTITIES" || section == "BLOCKS")) {
       return in_entity(pair, line);
+    } else if (section == "BLOCKS" && named) {
+      in_block(pair);
     }
     return {};
   }

@@ -1,25 +1,23 @@
 #include "files/dxf_read.h"
 
-#include <dxflib/dl_creationadapter.h>
-#include <dxflib/dl_dxf.h>
-
 #include <algorithm>
-#include <array>
 #include <cmath>
-#include <locale>
 #include <numbers>
-#include <span>
-#include <sstream>
 
+#include "files/dxf_curves.h"
 #include "files/dxf_pairs.h"
+#include "files/dxf_shapes.h"
 #include "files/laid_out.h"
-#include "units/number.h"
 
 namespace files {
 namespace {
 
 using problem::Result;
 using Positions = std::vector<Position>;
+
+constexpr std::size_t most_nested = 16;
+constexpr double most_placed = 100'000;
+constexpr std::size_t most_corners = 4'000'000;  // more than a file of 64 MiB can list
 
 // The units that a drawing may say ($INSUNITS), and whether they are metric.
 struct Unit {
@@ -55,217 +53,198 @@ Result<Unit> unit_of(const DxfText& text, const std::string& file, std::string_v
                 "the drawing says a unit that no job is drawn in ($INSUNITS " + std::to_string(text.unit) + ")", mend);
 }
 
-// What the library makes of one entity.
-class Taken : public DL_CreationAdapter {
- public:
-  Positions points;
-  bool closed = false;
+// How an INSERT puts its block onto the drawing: x' = a x + b y + x0, y' = c x + d y + y0.
+struct Placing {
+  double a, b, c, d, x, y;
+  double z_scale, z;
+  bool similar;   // arcs stay arcs
+  bool mirrored;  // and turn the other way
 
-  void addPoint(const DL_PointData& data) override { points.push_back(at(data.x, data.y, data.z)); }
-  void addLine(const DL_LineData& data) override {
-    points = {at(data.x1, data.y1, data.z1), at(data.x2, data.y2, data.z2)};
-  }
-  void addCircle(const DL_CircleData& data) override { arc(data.cx, data.cy, data.radius, 0, 360); }
-  void addArc(const DL_ArcData& data) override {
-    double sweep = std::fmod(data.angle2 - data.angle1, 360.0);
-    if (sweep <= 0) sweep += 360;
-    arc(data.cx, data.cy, data.radius, data.angle1, sweep);
-  }
-  void addPolyline(const DL_PolylineData& data) override { closed = (data.flags & 1) != 0; }
-  void addVertex(const DL_VertexData& data) override {
-    points.push_back(at(data.x, data.y, data.z));
-    points.back().bulge = data.bulge;
-  }
-
- private:
-  static Position at(double x, double y, double z) { return {.x = x, .y = y, .z = z, .spot = {}, .bulge = 0}; }
-
-  // Counter-clockwise; in two edges past a half circle, so that no bulge grows beyond 1.
-  void arc(double x, double y, double radius, double from, double sweep) {
-    const int edges = sweep > 180 ? 2 : 1;
-    for (int i = 0; i <= edges; ++i) {
-      const double turn = (from + sweep * i / edges) * std::numbers::pi / 180;
-      points.push_back(at(x + radius * std::cos(turn), y + radius * std::sin(turn), 0));
-      points.back().bulge = std::tan(sweep / edges * std::numbers::pi / 720);
-    }
-    if (sweep == 360) points.back() = points.front();
-    points.back().bulge = 0;
-  }
+  Spot2 of(double px, double py) const { return {a * px + b * py + x, c * px + d * py + y}; }
 };
 
-// The library reads numbers by the program's locale: with one that writes decimals with a comma 1.5 would be 1.
-class PlainNumbers {
- public:
-  PlainNumbers() {
-    if (std::use_facet<std::numpunct<char>>(std::locale()).decimal_point() == '.') return;
-    before_ = std::locale::global(std::locale::classic());
-    changed_ = true;
+Placing placing_of(const DxfEntity& insert, const DxfBlock& block, int column, int row) {
+  const double sx = insert.number_or(41, 1), sy = insert.number_or(42, 1), sz = insert.number_or(43, 1);
+  const double turn = insert.number_or(50, 0) * std::numbers::pi / 180;
+  const double cosine = std::cos(turn), sine = std::sin(turn);
+  Placing made{cosine * sx, -sine * sy, sine * sx, cosine * sy, 0, 0, sz, 0, false, false};
+  const double along = column * insert.number_or(44, 0), up = row * insert.number_or(45, 0);
+  made.x = insert.number_or(10, 0) + cosine * along - sine * up - (made.a * block.x + made.b * block.y);
+  made.y = insert.number_or(20, 0) + sine * along + cosine * up - (made.c * block.x + made.d * block.y);
+  made.z = insert.number_or(30, 0) - sz * block.z;
+  if (insert.number_or(230, 1) < 0) {  // seen from below
+    made.a = -made.a;
+    made.b = -made.b;
+    made.x = -made.x;
   }
-  ~PlainNumbers() {
-    if (changed_) std::locale::global(before_);
-  }
-  PlainNumbers(const PlainNumbers&) = delete;
-  PlainNumbers& operator=(const PlainNumbers&) = delete;
+  made.similar = std::abs(std::abs(sx) - std::abs(sy)) <= 1e-9 * std::abs(sx);
+  made.mirrored = made.a * made.d - made.b * made.c < 0;
+  return made;
+}
 
- private:
-  std::locale before_;
-  bool changed_ = false;
+// The ring with its points placed; an arc that is stretched one way becomes several.
+Positions placed(const Positions& ring, const Placing& placing, double within) {
+  Positions made;
+  for (std::size_t i = 0; i < ring.size(); ++i) {
+    if (ring[i].bulge != 0 && !placing.similar && i + 1 < ring.size()) {
+      const Spot2 from = placing.of(ring[i].x, ring[i].y), to = placing.of(ring[i + 1].x, ring[i + 1].y);
+      const double near = std::min(within, 1e-5 * std::hypot(to.x - from.x, to.y - from.y));
+      const std::size_t first = made.size();
+      const CurveAt curve = [&](double t) {
+        const Spot2 on = on_edge(ring[i], ring[i + 1], t);
+        return placing.of(on.x, on.y);
+      };
+      arcs_along(curve, 0, 1, near, made);
+      for (std::size_t k = first; k < made.size(); ++k) made[k].spot = ring[i].spot;
+      continue;
+    }
+    Position at = ring[i];
+    const Spot2 on = placing.of(at.x, at.y);
+    at.x = on.x;
+    at.y = on.y;
+    if (at.z) at.z = *at.z * placing.z_scale + placing.z;
+    if (placing.mirrored) at.bulge = -at.bulge;
+    made.push_back(at);
+  }
+  if (made.size() > 1 && ring.front().x == ring.back().x && ring.front().y == ring.back().y) {
+    made.back().x = made.front().x;
+    made.back().y = made.front().y;
+  }
+  return made;
+}
+
+// Shapes of the drawing, or of one block with all that it holds.
+struct Flat {
+  std::vector<DxfShape> shapes;
+  std::map<std::pair<std::string, std::string>, int> left_out;  // layer, why -> how many
+  std::size_t corners = 0;
 };
 
-void write_entity(const DxfEntity& entity, std::string& into) {
-  into += "0\n" + entity.type + "\n8\n0\n";
-  if (entity.type == "LWPOLYLINE")  // the library trusts this count more than what follows
-    into += "90\n" + std::to_string(std::ranges::count(entity.numbers, 10, &DxfNumber::code)) + "\n";
-  for (const DxfNumber& number : entity.numbers) {
-    const bool whole = number.code == 70 || number.code == 67;
-    into += std::to_string(number.code) + "\n";
-    into += whole ? std::to_string(static_cast<int>(std::clamp(number.value, 0.0, 1e6)))
-                  : units::write_number(number.value);
-    into += "\n";
-  }
-}
+// Blocks inside blocks inside blocks count up past any whole number; a thousand million is many enough.
+void add_count(int& sum, int count) { sum = std::min(1'000'000'000, sum) + std::min(1'000'000'000, count); }
 
-// An entity with the vertices that follow it.
-using Entities = std::span<const DxfEntity>;
-
-// A vertex that only steers a fitted curve and is no corner of it.
-bool steers(const DxfEntity& entity) {
-  return entity.type == "VERTEX" && (static_cast<int>(std::clamp(entity.number_or(70, 0), 0.0, 1e6)) & 16) != 0;
-}
-
-class Reader {
+class Expander {
  public:
-  Reader(const std::string& file, DxfDrawing& into) : file_(file), made_(into) {}
+  Expander(const DxfText& text, const std::string& file, double unit)
+      : text_(text), file_(file), within_(curve_within_m / unit), reader_(file, unit) {}
 
-  Result<void> read(Entities entities) {
-    const DxfEntity& first = entities.front();
-    if (const std::string why = why_not(first); !why.empty()) {
-      ++made_.left_out[first.layer + " (" + why + ")"];
-      return {};
+  Result<void> read(DxfEntities all, Flat& into) {
+    for (std::size_t at = 0; at < all.size();) {
+      std::size_t end = at + 1;
+      if (all[at].type == "POLYLINE")
+        while (end < all.size() && all[end].type == "VERTEX") ++end;
+      const auto read = all[at].type == "INSERT" ? insert(all[at], into) : entity(all.subspan(at, end - at), into);
+      if (!read) return read;
+      at = end;
     }
-    if (auto whole = complete(entities); !whole) return whole;
-    Taken taken;
-    if (auto done = take(entities, taken); !done) return done;
-    return add(first, taken);
+    return {};
   }
 
  private:
-  // Why an entity is not drawn here; empty where it is.
-  static std::string why_not(const DxfEntity& entity) {
-    if (entity.find(67) != nullptr && entity.number_or(67, 0) != 0) return entity.type + ", on the printed page";
-    static constexpr std::array drawn{"LINE", "ARC", "CIRCLE", "LWPOLYLINE", "POLYLINE", "POINT"};
-    if (std::ranges::find(drawn, entity.type) == drawn.end()) return entity.type;
-    const int flags = static_cast<int>(std::clamp(entity.number_or(70, 0), 0.0, 1e6));
-    if (entity.type == "POLYLINE" && (flags & (16 | 64)) != 0) return "POLYLINE, a mesh";
-    const double x = entity.number_or(210, 0), y = entity.number_or(220, 0);
-    if (std::abs(x) > 1e-9 || std::abs(y) > 1e-9) return entity.type + ", turned out of the plan";
+  std::unexpected<problem::Problem> too_many(int line) const {
+    return refuse(file_, line, "dxf-many",
+                  "with its blocks placed and its curves drawn the drawing has more than 100,000 shapes of blocks, or "
+                  "more than 4,000,000 corners",
+                  "take the blocks that the job does not need out of it");
+  }
+
+  Result<void> add(DxfShape shape, int line, Flat& into) const {
+    into.corners += shape.part.rings.front().size();
+    if (into.corners > most_corners) return too_many(line);
+    into.shapes.push_back(std::move(shape));
+    return {};
+  }
+
+  Result<void> entity(DxfEntities entities, Flat& into) {
+    std::string why;
+    auto shape = reader_.read(entities, why);
+    if (!shape) return std::unexpected(shape.error());
+    if (*shape) return add(std::move(**shape), entities.front().line, into);
+    ++into.left_out[{entities.front().layer, why}];
+    return {};
+  }
+
+  // The shapes of a block, read once however often it is placed.
+  Result<const Flat*> block(const DxfEntity& insert, const DxfBlock& block) {
+    if (const auto known = blocks_.find(insert.block); known != blocks_.end()) return &known->second;
+    if (std::ranges::find(open_, insert.block) != open_.end())
+      return refuse(file_, insert.line, "dxf-cycle",
+                    "the block " + in_quotes(insert.block) + " is placed inside itself", "take it out of itself");
+    if (open_.size() >= most_nested)
+      return refuse(file_, insert.line, "dxf-deep", "blocks are placed inside each other more than 16 deep",
+                    "place the inner ones into the drawing itself");
+    open_.push_back(insert.block);
+    Flat made;
+    if (auto done = read(block.entities, made); !done) return std::unexpected(done.error());
+    open_.pop_back();
+    return &(blocks_[insert.block] = std::move(made));
+  }
+
+  static std::string why_not(const DxfEntity& insert, bool there) {
+    if (insert.number_or(67, 0) != 0) return "INSERT, on the printed page";
+    if (std::abs(insert.number_or(210, 0)) > 1e-9 || std::abs(insert.number_or(220, 0)) > 1e-9)
+      return "INSERT, turned out of the plan";
+    if (!there) return "INSERT of " + in_quotes(insert.block) + ", a block that is not in the file";
+    if (insert.number_or(41, 1) == 0 || insert.number_or(42, 1) == 0) return "INSERT, of no size";
     return "";
   }
 
-  Result<void> needs(const DxfEntity& entity, std::initializer_list<int> codes) const {
-    for (const int code : codes) {
-      const auto count = std::ranges::count(entity.numbers, code, &DxfNumber::code);
-      if (count > 0 && (entity.type == "LWPOLYLINE" || count == 1)) continue;
-      return refuse(file_, entity.line, "dxf-missing",
-                    "this " + entity.type +
-                        (count == 0 ? " lacks its number of code " : " has more than one number of code ") +
-                        std::to_string(code),
-                    "take a text DXF as its program wrote it");
-    }
-    return {};
-  }
-
-  Result<void> complete(Entities entities) const {
-    const DxfEntity& first = entities.front();
-    if (first.type == "LINE") return needs(first, {10, 20, 11, 21});
-    if (first.type == "ARC") return needs(first, {10, 20, 40, 50, 51});
-    if (first.type == "CIRCLE") return needs(first, {10, 20, 40});
-    if (first.type == "POINT") return needs(first, {10, 20});
-    for (const DxfEntity& vertex : entities.subspan(1))
-      if (auto whole = needs(vertex, {10, 20}); !whole) return whole;
-    if (first.type == "POLYLINE") return {};
-    int expected = 10;  // x and y take turns
-    for (const DxfNumber& number : first.numbers) {
-      if (number.code != 10 && number.code != 20) continue;
-      if (number.code != expected)
-        return refuse(file_, number.line, "dxf-missing", "a corner of this LWPOLYLINE lacks one of its two numbers",
-                      "take a text DXF as its program wrote it");
-      expected = 30 - expected;
-    }
-    if (expected == 20)
-      return refuse(file_, first.line, "dxf-missing", "the last corner of this LWPOLYLINE lacks its y",
-                    "take a text DXF as its program wrote it");
-    return {};
-  }
-
-  static std::size_t points_in(Entities entities) {
-    const DxfEntity& first = entities.front();
-    if (first.type == "LWPOLYLINE")
-      return static_cast<std::size_t>(std::ranges::count(first.numbers, 10, &DxfNumber::code));
-    return static_cast<std::size_t>(
-        std::ranges::count_if(entities.subspan(1), [](const auto& one) { return !steers(one); }));
-  }
-
-  Result<void> take(Entities entities, Taken& into) {
-    std::string text;
-    for (const DxfEntity& entity : entities)
-      if (!steers(entity)) write_entity(entity, text);
-    text += entities.front().type == "POLYLINE" ? "0\nSEQEND\n0\nEOF\n" : "0\nEOF\n";
-    std::istringstream stream(text);
-    library_.in(stream, &into);
-    const bool poly = entities.front().type.ends_with("POLYLINE");
-    if (poly ? into.points.size() == points_in(entities) : !into.points.empty()) return {};
-    return refuse(file_, entities.front().line, "dxf-reader", "this " + entities.front().type + " can't be read",
-                  "take it out of the drawing, or draw it anew");
-  }
-
-  Result<void> add(const DxfEntity& entity, Taken& taken) {
-    Positions& points = taken.points;
-    const bool turned_over = entity.number_or(230, 1) < 0 && entity.type != "LINE" && entity.type != "POINT";
-    for (Position& position : points) {
-      position.spot = {entity.line, 1};
-      if (turned_over) {  // seen from below: x runs the other way
-        position.x = -position.x;
-        position.bulge = -position.bulge;
-      }
-      if (!(std::abs(position.x) * made_.unit <= 1e9 && std::abs(position.y) * made_.unit <= 1e9))
-        return refuse(file_, entity.line, "dxf-range",
-                      "this " + entity.type + " lies more than 1,000,000 km from the file's origin",
-                      "look at its unit");
-    }
-    if (entity.type == "POINT") {
-      if (entity.find(30) == nullptr) points.front().z.reset();
-      made_.shapes.push_back({entity.layer, entity.number, {DrawnAs::point, {std::move(points)}}});
+  Result<void> insert(const DxfEntity& insert, Flat& into) {
+    const auto found = text_.blocks.find(insert.block);
+    if (const std::string why = why_not(insert, found != text_.blocks.end()); !why.empty()) {
+      ++into.left_out[{insert.layer, why}];
       return {};
     }
-    add_line(entity, taken);
+    const auto flat = block(insert, found->second);
+    if (!flat) return std::unexpected(flat.error());
+    const auto count = [&insert](int code) {
+      return static_cast<int>(std::clamp(insert.number_or(code, 1), 1.0, 1e6));
+    };
+    const int columns = count(70), rows = count(71);
+    placed_ += static_cast<double>((*flat)->shapes.size()) * columns * rows;
+    if (placed_ > most_placed) return too_many(insert.line);
+    std::size_t within = 0;
+    for (int row = 0; row < rows; ++row)
+      for (int column = 0; column < columns; ++column) {
+        // An empty block placed a million times a million times would never come to an end.
+        if ((*flat)->shapes.empty() && (row > 0 || column > 0)) return {};
+        if (auto done = place(**flat, insert, placing_of(insert, found->second, column, row), within, into); !done)
+          return done;
+      }
     return {};
   }
 
-  void add_line(const DxfEntity& entity, Taken& taken) {
-    Positions& points = taken.points;
-    const auto same_place = [](const Position& a, const Position& b) { return a.x == b.x && a.y == b.y; };
-    if (taken.closed && !points.empty() && !same_place(points.front(), points.back())) points.push_back(points.front());
-    // Of two corners in one place the later says how it goes on.
-    Positions kept;
-    for (const Position& position : points) {
-      if (!kept.empty() && same_place(kept.back(), position)) kept.pop_back();
-      kept.push_back(position);
+  // What lies on layer 0 of a block comes onto the layer that the block is placed on.
+  Result<void> place(const Flat& flat, const DxfEntity& insert, const Placing& placing, std::size_t& within,
+                     Flat& into) const {
+    const auto layer = [&insert](const std::string& own) { return own == "0" ? insert.layer : own; };
+    for (const DxfShape& shape : flat.shapes) {
+      DxfShape made{layer(shape.layer), insert.number, shape.part, ++within, {}, 0};
+      for (Positions& ring : made.part.rings) ring = placed(ring, placing, within_);
+      if (auto done = add(std::move(made), insert.line, into); !done) return done;
     }
-    if (kept.size() < 2) {
-      ++made_.left_out[entity.layer + " (" + entity.type + ", without length)"];
-      return;
-    }
-    const bool closed = same_place(kept.front(), kept.back());
-    kept.back().bulge = 0;
-    made_.shapes.push_back(
-        {entity.layer, entity.number, {closed ? DrawnAs::polygon : DrawnAs::line, {std::move(kept)}}});
+    for (const auto& [what, count] : flat.left_out) add_count(into.left_out[{layer(what.first), what.second}], count);
+    return {};
   }
 
+  const DxfText& text_;
   const std::string& file_;
-  DxfDrawing& made_;
-  DL_Dxf library_;
+  double within_;
+  DxfShapeReader reader_;
+  std::map<std::string, Flat> blocks_{};
+  double placed_ = 0;                // shapes of blocks, those inside other blocks counted too
+  std::vector<std::string> open_{};  // blocks that are being read, each inside the one before
 };
+
+Result<void> within_range(const std::vector<DxfShape>& shapes, double unit, const std::string& file) {
+  for (const DxfShape& shape : shapes)
+    for (const Positions& ring : shape.part.rings)
+      for (const Position& position : ring)
+        if (!(std::abs(position.x) * unit <= 1e9 && std::abs(position.y) * unit <= 1e9))
+          return refuse(file, position.spot.line, "dxf-range",
+                        "this shape lies more than 1,000,000 km from the file's origin", "look at its unit");
+  return {};
+}
 
 }  // namespace
 
@@ -274,17 +253,13 @@ Result<DxfDrawing> read_dxf(std::string_view text, const std::string& file, std:
   if (!pairs) return std::unexpected(pairs.error());
   const auto unit = unit_of(*pairs, file, units);
   if (!unit) return std::unexpected(unit.error());
-  const PlainNumbers plain;
-  DxfDrawing made{unit->metres, unit->metric, {}, {}};
-  Reader reader(file, made);
-  const Entities all(pairs->entities);
-  for (std::size_t at = 0; at < all.size();) {
-    std::size_t end = at + 1;
-    if (all[at].type == "POLYLINE")
-      while (end < all.size() && all[end].type == "VERTEX") ++end;
-    if (auto read = reader.read(all.subspan(at, end - at)); !read) return std::unexpected(read.error());
-    at = end;
-  }
+  Flat flat;
+  if (auto read = Expander(*pairs, file, unit->metres).read(pairs->entities, flat); !read)
+    return std::unexpected(read.error());
+  if (auto good = within_range(flat.shapes, unit->metres, file); !good) return std::unexpected(good.error());
+  DxfDrawing made{unit->metres, unit->metric, std::move(flat.shapes), {}};
+  for (const auto& [what, count] : flat.left_out)
+    add_count(made.left_out[what.first + " (" + what.second + ")"], count);
   return made;
 }
 

@@ -28,17 +28,20 @@ std::string write_job(const plan::Job& job);  // canonical order; write then rea
 // kind.
 struct Import {
   plan::Job job;
-  std::map<std::string, int> not_mapped;  // layer name -> how many features were left out
+  std::map<std::string, int> not_mapped;    // layer name -> how many features were left out
+  std::vector<problem::Problem> notices{};  // what looks odd, and is imported all the same
 };
 problem::Result<Import> import_geojson(std::string_view text, const std::string& file, std::string_view units,
                                        const std::map<std::string, std::string>& layers);
 
-// DXF in (text form, R12 and later): lines, arcs, circles, polylines with arcs, points. `layers` maps the drawing's
-// layers as above; an id is made of the layer and the entity's place among all, deck-12. Lines and arcs of one layer
-// that meet end to end become one line, or an outline where they close. `units` as above; empty: the unit that the
-// drawing says, and where it says none the file is refused. What is not mapped, is of another type, or can't be drawn
-// as the kind that its layer maps to is counted in `not_mapped` under its layer and type. Refused with line and reason:
-// dxf_read.h and what lies more than 5 km away.
+// DXF in (text form, R12 and later): lines, arcs, circles, ellipses, splines, polylines with arcs, points, and blocks
+// of them where they are placed. `layers` maps the drawing's layers as above; an id is made of the layer and the
+// entity's place among all, deck-12 (of a placed block deck-12.3), or is the element's own where this program wrote the
+// file. Lines and arcs of one layer that meet end to end, or all but meet (dxf_read.h), become one line, or an outline
+// where they close. `units` as above; empty: the unit that the drawing says, and where it says none the file is
+// refused. What is not mapped, is of another type, or can't be drawn as the kind that its layer maps to is counted in
+// `not_mapped` under its layer and type. A notice (dxf-size) where all of it is under 1 m or over 1 km across: the unit
+// may be another. Refused with line and reason: dxf_read.h and what lies more than 5 km away.
 problem::Result<Import> import_dxf(std::string_view text, const std::string& file, std::string_view units,
                                    const std::map<std::string, std::string>& layers);
 

@@ -34,6 +34,53 @@ TEST_P(Demos, outputGoesToTheFileNamed) {
   EXPECT_EQ(program::text_of(folder.file("list.csv")), run({"takeoff", demo(GetParam()), "--as", "csv"}).out);
 }
 
+TEST_P(Demos, aSpreadsheetIsTheSameBytesTwice) {
+  const Folder folder;
+  for (const char* name : {"one.xlsx", "two.xlsx"}) {
+    const program::Said said = run({"takeoff", demo(GetParam()), "--as", "xlsx", "--output", folder.file(name)});
+    EXPECT_EQ(said.code, 0) << said.err;
+  }
+  const std::string one = program::text_of(folder.file("one.xlsx"));
+  EXPECT_TRUE(one.starts_with("PK")) << "a zip";
+  EXPECT_GT(one.size(), 10'000u);
+  EXPECT_EQ(one, program::text_of(folder.file("two.xlsx")));
+}
+
+TEST_P(Demos, theDrawingGoesOutAndComesBackInBothForms) {
+  const Folder folder;
+  for (const char* form : {"dxf", "geojson"}) {
+    const std::string file = folder.file(std::string("drawn.") + form);
+    const program::Said out = run({"draw", demo(GetParam()), "--as", form, "--output", file});
+    ASSERT_EQ(out.code, 0) << out.err;
+    const program::Said in =
+        run({"import", file, "--layer", "paved-area=paved-area", "--output", folder.file("back.json")});
+    ASSERT_EQ(in.code, 0) << in.err;
+    EXPECT_NE(in.err.find("left out"), std::string::npos) << "pools and walls are named: " << in.err;
+    const program::Taken before = program::take_job(demo(GetParam())),
+                         after = program::take_job(folder.file("back.json"));
+    for (const std::string& id : before.elements("paved-area"))
+      EXPECT_NEAR(after.measures(id).at("outline_area_m2"), before.measures(id).at("outline_area_m2"), 0.05) << id;
+  }
+}
+
+TEST(Commands, csvTakesASeparatorAndAMark) {
+  const std::vector<std::string> words{"takeoff", demo("bakery-court.json"), "--as", "csv"};
+  const auto with = [&words](const std::vector<std::string>& more) {
+    std::vector<std::string> all = words;
+    all.insert(all.end(), more.begin(), more.end());
+    return run(all);
+  };
+  EXPECT_TRUE(with({}).out.starts_with("stage,item,"));
+  EXPECT_TRUE(with({"--separator", ";"}).out.starts_with("stage;item;"));
+  EXPECT_TRUE(with({"--separator", "tab"}).out.starts_with("stage\titem\t"));
+  EXPECT_TRUE(with({"--bom"}).out.starts_with("\xEF\xBB\xBFstage,item,"));
+  EXPECT_EQ(with({"--separator", "|"}).code, 2);
+  EXPECT_EQ(run({"takeoff", demo("bakery-court.json"), "--separator", ";"}).code, 2) << "text has no separator";
+  const program::Said said = run({"takeoff", demo("bakery-court.json"), "--as", "xlsx"});
+  EXPECT_EQ(said.code, 2);
+  EXPECT_NE(said.err.find("--output"), std::string::npos) << said.err;
+}
+
 INSTANTIATE_TEST_SUITE_P(Jobs, Demos,
                          testing::Values("pool-terrace-a.json", "pool-terrace-b.json", "bakery-court.json"));
 

@@ -246,7 +246,7 @@ TEST(Dxf, WhatIsNotTakenIsNamedAndCounted) {
       lwpolyline("deck", {{0, 0}, {4, 0}, {4, 4}}, true);
   const auto made = import(drawing(entities), deck);
   EXPECT_EQ(ids(made), std::vector<std::string>{"deck-10"}) << "the tenth entity of the drawing";
-  const std::map<std::string, int> wanted{{"trees (INSERT)", 2},
+  const std::map<std::string, int> wanted{{"trees (INSERT of \"OAK\", a block that is not in the file)", 2},
                                           {"deck (TEXT)", 1},
                                           {"deck (LINE, on the printed page)", 1},
                                           {"deck (CIRCLE, turned out of the plan)", 1},
