@@ -11,6 +11,11 @@ const std::vector<SheetKind>& sheet_kinds() {
       {"plan", "Plan", "To scale: sizes, levels, patterns, joints, and what lies under the ground", plan_sheet},
       {"sections", "Sections and elevations", "How each thing is built up; walls course by course", sections},
       {"setting-out", "Setting out and levels", "Ties, offsets, stakes with cut and fill, the level book", setting_out},
+      {"start-sheet", "Start sheet", "Where the first unit lies, running measures, levels, the first pallets", start_sheet},
+      {"staging", "Staging and deliveries", "Where goods stand, loads by stage, pallet by pallet", staging},
+      {"inspection", "Inspection record", "What is looked at before it is covered, by whom", inspection},
+      {"field", "Field sheet", "Empty: what was measured, counted and changed on site", field},
+      {"close-out", "Close-out", "What was built, looked at, tested and left behind", close_out},
   };
   return kinds;
 }

@@ -89,7 +89,8 @@ struct Row {
 struct Table {
   std::vector<Column> columns;
   std::vector<Row> rows;
-  bool small = false;  // 9 pt, for the office only
+  bool small = false;    // 9 pt, for the office only
+  bool written = false;  // filled in by hand: high rows, cells parted by lines
 };
 
 struct Dimension {

@@ -7,6 +7,7 @@
 
 #include "estimate/money_words.h"
 #include "results/options.h"
+#include "sheets/running.h"
 #include "sheets/set_out.h"
 #include "units/number.h"
 
@@ -174,6 +175,7 @@ std::string counted_here(const std::string& what) { return "counted/" + what; }
 std::optional<std::string> working_of(const Printed& printed, const std::string& source) {
   const Words words = parted(source);
   if (const auto set_out = working_of_set_out(printed, words[0], words[1])) return set_out;
+  if (words[0] == "running") return working_of_running(printed, words[1], words[2]);
   const auto found = kinds().find(words[0]);
   return found == kinds().end() ? std::nullopt : found->second(printed, words);
 }
