@@ -8,6 +8,7 @@
 //   item/ID/FIELD         a field of a catalogue item            job/FIELD    what was chosen for the whole job
 //   element/ID/FIELD      what was drawn or typed of an element  mark/N, diagonal/N, offset/N, stake/N of the
 //   setting-out option/ID             an option's price                      unit-price/CODE  a unit price of the quote
+//   visit/N/loads, visit/N/weight, weight/N: order_parts.h    saw/N: saw_cuts.h    need/N, layer/N ...: stock_pieces.h
 //   running/ID/along, running/ID/out: running.h
 //   counted/WHAT          counted on the sheet itself: rows, pages, pieces above it
 #pragma once
