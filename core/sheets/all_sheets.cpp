@@ -18,6 +18,8 @@ const std::vector<SheetKind>& sheet_kinds() {
       {"inspection", "Inspection record", "What is looked at before it is covered, by whom", inspection},
       {"field", "Field sheet", "Empty: what was measured, counted and changed on site", field},
       {"close-out", "Close-out", "What was built, looked at, tested and left behind", close_out},
+      {"quote", "Quote", "What the customer is offered", quote},
+      {"working", "Working", "How every number came about", working},
   };
   return kinds;
 }

@@ -8,6 +8,7 @@
 #include "estimate/money_words.h"
 #include "results/options.h"
 #include "sheets/order_parts.h"
+#include "sheets/quote_parts.h"
 #include "sheets/running.h"
 #include "sheets/saw_cuts.h"
 #include "sheets/set_out.h"
@@ -181,6 +182,7 @@ std::optional<std::string> working_of(const Printed& printed, const std::string&
   if (words[0] == "running") return working_of_running(printed, words[1], words[2]);
   if (const auto ordered = working_of_order(printed, words[0], words[1], words[2])) return ordered;
   if (const auto sawn = working_of_saw(printed, words[0], words[1])) return sawn;
+  if (const auto quoted = working_of_quote(printed, words[0], words[1])) return quoted;
   if (const auto needed = working_of_need(printed, words[0], words[1])) return needed;
   const auto found = kinds().find(words[0]);
   return found == kinds().end() ? std::nullopt : found->second(printed, words);

@@ -10,6 +10,7 @@
 //   setting-out option/ID             an option's price                      unit-price/CODE  a unit price of the quote
 //   visit/N/loads, visit/N/weight, weight/N: order_parts.h    saw/N: saw_cuts.h    need/N, layer/N ...: stock_pieces.h
 //   running/ID/along, running/ID/out: running.h
+//   quoted/STAGE, quoted-line/N                           what the quote shows of the price
 //   counted/WHAT          counted on the sheet itself: rows, pages, pieces above it
 #pragma once
 
