@@ -5,6 +5,7 @@
 
 #include "estimate/charges.h"
 #include "sheets/parts.h"
+#include "takeoff/water/network.h"
 
 namespace sheets {
 
@@ -15,6 +16,20 @@ using geometry::Vec;
 namespace {
 
 Vec vec(problem::Xy at) { return {at.x, at.y}; }
+
+geometry::Point grid(Vec at) {
+  return {units::Length::nearest(units::Metres(at.x)), units::Length::nearest(units::Metres(at.y))};
+}
+
+// The ways in that are drawn as lines.
+std::vector<const geometry::Path*> paths(const Printed& printed) {
+  std::vector<const geometry::Path*> found;
+  for (const auto& ground : printed.results->site.grounds) {
+    const auto* mark = std::get_if<plan::SiteMark>(&ground->element->kind);
+    if (mark && mark->what == "path" && ground->path) found.push_back(&*ground->path);
+  }
+  return found;
+}
 
 // Pieces on one full pallet; of a mixed one all its sizes.
 double on_one(const Item& item) {
@@ -77,7 +92,17 @@ void put(std::vector<PalletRow>& rows, PalletRow row) {
 
 }  // namespace
 
-double distance(Vec from, Vec to) { return geometry::length(to - from); }
+bool has_path(const Printed& printed) { return !paths(printed).empty(); }
+
+double carry(const Printed& printed, Vec from, Vec to) {
+  std::optional<double> least;
+  for (const geometry::Path* path : paths(printed)) {
+    const auto on = takeoff::water::nearest_on(*path, grid(from)), off = takeoff::water::nearest_on(*path, grid(to));
+    const double way = on.distance + std::abs(off.station - on.station) + off.distance;
+    least = std::min(way, least.value_or(way));
+  }
+  return least.value_or(geometry::length(to - from));
+}
 
 std::optional<Vec> middle_of(const Printed& printed, const plan::ElementId& id) {
   const plan::Ground* ground = printed.results->site.find(id);
@@ -105,8 +130,9 @@ std::vector<DropSpot> drop_spots(const Printed& printed) {
   return spots;
 }
 
-const DropSpot* nearest(const std::vector<DropSpot>& spots, Vec to) {
-  const auto found = std::ranges::min_element(spots, {}, [&](const DropSpot& spot) { return distance(spot.at, to); });
+const DropSpot* nearest(const Printed& printed, const std::vector<DropSpot>& spots, Vec to) {
+  const auto way = [&](const DropSpot& spot) { return carry(printed, spot.at, to); };
+  const auto found = std::ranges::min_element(spots, {}, way);
   return found == spots.end() ? nullptr : &*found;
 }
 

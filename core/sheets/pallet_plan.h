@@ -16,9 +16,12 @@ std::vector<DropSpot> drop_spots(const Printed& printed);
 
 // The middle of the ground that an element takes; nothing where it takes none.
 std::optional<geometry::Vec> middle_of(const Printed& printed, const plan::ElementId& id);
-// The drop spot from which the pieces have the shortest way, as the crow flies; null where none is drawn.
-const DropSpot* nearest(const std::vector<DropSpot>& spots, geometry::Vec to);
-double distance(geometry::Vec from, geometry::Vec to);  // metres
+// How far something is carried: straight, or where a way in is drawn by the shortest of those: straight to it, along
+// it, straight from it. Metres.
+double carry(const Printed& printed, geometry::Vec from, geometry::Vec to);
+bool has_path(const Printed& printed);
+// The drop spot with the shortest way; null where none is drawn.
+const DropSpot* nearest(const Printed& printed, const std::vector<DropSpot>& spots, geometry::Vec to);
 
 // What of one pallet goes where. Pallets of an item are numbered from 1 in the order in which they are opened; equal
 // ones in a row are told together.

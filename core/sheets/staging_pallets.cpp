@@ -34,7 +34,7 @@ std::string set_down(const Printed& printed, const std::vector<DropSpot>& spots,
     pieces += part.pieces;
   }
   if (!(pieces > 0)) return "";
-  const DropSpot* spot = nearest(spots, (1 / pieces) * middle);
+  const DropSpot* spot = nearest(printed, spots, (1 / pieces) * middle);
   return spot ? spot->id : "";
 }
 

@@ -33,15 +33,15 @@ Row spot_row(const Printed& printed, const std::vector<DropSpot>& spots, const D
   double farthest = 0;
   for (const plan::ElementId& id : served(printed)) {
     const auto middle = middle_of(printed, id);
-    if (!middle || nearest(spots, *middle) != &spot) continue;
+    if (!middle || nearest(printed, spots, *middle) != &spot) continue;
     ids.push_back(id);
-    farthest = std::max(farthest, distance(spot.at, *middle));
+    farthest = std::max(farthest, carry(printed, spot.at, *middle));
   }
   Said room, way;
   if (spot.area > 0) room = {area_words(printed, spot.area), of_measure(spot.id, "outline_area_m2")};
   if (farthest > 0)
-    way = {stepped(printed, farthest), counted_here("straight from the middle of the drop spot to the middle of "
-                                                    "the farthest element that it serves")};
+    way = {stepped(printed, farthest),
+           counted_here("from the middle of the drop spot to the middle of the farthest element that it serves")};
   return {{spot.id + " " + spot.name, room, joined(ids, ", "), way}};
 }
 
@@ -56,7 +56,8 @@ Passage spots_passage(const Printed& printed) {
     Table table{{{printed.say("Drop spot"), Align::left, 0.34},
                  {printed.say("Room"), Align::right, 0.14},
                  {printed.say("Serves"), Align::left, 0.32},
-                 {printed.say("Farthest way, straight"), Align::right, 0.2}},
+                 {printed.say(has_path(printed) ? "Farthest way, by the way in" : "Farthest way, straight"),
+                  Align::right, 0.2}},
                 {}};
     for (const DropSpot& spot : spots) table.rows.push_back(spot_row(printed, spots, spot));
     passage.blocks.push_back(std::move(table));

@@ -194,6 +194,20 @@ TEST(CrewList, LongSawingWantsARespirator) {
   EXPECT_FALSE(hired(3));
 }
 
+// 200 lines are 200 things to bring; three are three, under the headings of their own stages.
+TEST(CrewList, LongAndShortJobsAreListedWhole) {
+  std::vector<estimate::OrderLine> lines;
+  for (int i = 0; i < 200; ++i) {
+    lines.push_back(ordered("wb-8x18", 10 + i, 16 + i, takeoff::all_stages.at(static_cast<std::size_t>(i) / 25)));
+    lines.back().kind = plan::CostKind::material;
+  }
+  EXPECT_EQ(all<sheets::Bring>(sheets::crew_list(crew_kit::printed(by_hand(lines)))).size(), 200U);
+  lines.erase(lines.begin() + 3, lines.end());
+  const auto brief = sheets::crew_list(crew_kit::printed(by_hand(lines)));
+  EXPECT_EQ(all<sheets::Bring>(brief).size(), 3U);
+  EXPECT_EQ(brief.passages.size(), 1U);
+}
+
 TEST(CrewList, AnEmptyJobSaysSo) {
   const auto sheet = sheets::crew_list(of_job(empty_job()));
   ASSERT_EQ(blocks(sheet).size(), 1U);

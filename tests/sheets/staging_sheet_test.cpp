@@ -126,6 +126,20 @@ TEST(Staging, DropSpotsAreMeasured) {
   EXPECT_EQ(table(tables, "Drop spot").rows.front().cells[1].words, "80 sq ft");
 }
 
+// From 0, 0 to 10, 0 m: straight 10 m; by a way in that runs along y = 3 m from x = 0 to 10: 3 + 10 + 3 = 16 m.
+TEST(Staging, CarriesByTheWayIn) {
+  plan::Job job = empty_job();
+  EXPECT_NEAR(sheets::carry(of_job(job), {0, 0}, {10, 0}), 10, 1e-9);
+  const auto at = [](int x, int y) {
+    return geometry::Point{units::Length::millimetres(x), units::Length::millimetres(y)};
+  };
+  plan::SiteMark path;
+  path.what = "path";
+  path.line = plan::DrawnLine{{geometry::Edge{at(0, 3000), 0, {}}}, at(10000, 3000), {}};
+  job = plan::with(job, {"M1", "side passage", path});
+  EXPECT_NEAR(sheets::carry(of_job(job), {0, 0}, {10, 0}), 16, 1e-6);
+}
+
 TEST(Staging, WithoutADropSpotItSaysSo) {
   const auto sheet = sheets::staging(of_demo("bakery-court"));
   const auto words = said(sheet);
