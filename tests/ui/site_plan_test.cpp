@@ -13,6 +13,7 @@
 #include <numbers>
 
 #include "ui/look/theme.h"
+#include "ui/plan/picture_file.h"
 #include "ui/plan/site_plan_file.h"
 #include "ui/plan/site_plan_layer.h"
 
@@ -160,6 +161,55 @@ TEST(SitePlanFile, HugeFilesAreRefused) {
   EXPECT_EQ(ui::site_plan_bytes(folder.filePath("none.png")).error().code, "site-plan-unread");
 }
 
+// Whatever the program that decodes does, its file is taken only whole and of its size.
+TEST(SitePlanFile, PixelsOfAnotherProgramAreLookedAt) {
+  const QTemporaryDir folder;
+  const QString path = folder.filePath("pixels");
+  QImage clear(3, 2, QImage::Format_ARGB32_Premultiplied);
+  clear.fill(qRgba(10, 20, 30, 40));
+  ASSERT_TRUE(ui::write_picture_file(path, clear));
+  EXPECT_EQ(ui::read_picture_file(path, 6).value(), clear);
+  EXPECT_FALSE(ui::read_picture_file(path, 5)) << "3 x 2 are 6";
+  QFile file(path);
+  ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+  const QByteArray whole = file.readAll();
+  file.close();
+  EXPECT_EQ(whole.size(), ui::picture_file_head + 4 * 6);
+  const auto refused = [&](const QByteArray& bytes) {
+    QFile into(path);
+    EXPECT_TRUE(into.open(QIODevice::WriteOnly));
+    into.write(bytes);
+    into.close();
+    return !ui::read_picture_file(path, 1000);
+  };
+  EXPECT_FALSE(refused(whole));
+  EXPECT_TRUE(refused(whole.left(whole.size() - 1)));
+  EXPECT_TRUE(refused(whole + "x"));
+  EXPECT_TRUE(refused("x" + whole.mid(1)));
+  EXPECT_TRUE(refused(QByteArray(16, '\0')));
+  EXPECT_TRUE(refused({}));
+}
+
+// A program that never ends, and one that writes something else, in place of the one that decodes.
+TEST(SitePlanFile, ADecoderThatHangsOrLiesIsRefused) {
+  const QTemporaryDir folder;
+  LoadLimits limits;
+  limits.programs_in = {folder.path()};
+  limits.wait_seconds = 1;
+  const auto decoder = [&](const QByteArray& script) {
+    QFile file(folder.filePath("groundcourse-picture"));
+    EXPECT_TRUE(file.open(QIODevice::WriteOnly));
+    file.write("#!/bin/sh\n" + script);
+    file.close();
+    file.setPermissions(QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
+    return code_of(file_of(white(20, 20), "png"), "plot.png", limits);
+  };
+  EXPECT_EQ(decoder("exec sleep 100\n"), "site-plan-slow");
+  EXPECT_EQ(decoder("echo no pixels > \"$2\"\n"), "site-plan-broken");
+  EXPECT_EQ(decoder("exit 1\n"), "site-plan-broken");
+  EXPECT_EQ(decoder("kill -SEGV $$\n"), "site-plan-broken");
+}
+
 // It would draw for ages: the limit of 1 s of the processor, or of 1 s on the clock, ends it.
 TEST(SitePlanFile, PdfWithoutEndIsStopped) {
   QElapsedTimer timer;
@@ -184,6 +234,7 @@ TEST(SitePlanFile, MissingProgramIsSaid) {
   LoadLimits limits;
   limits.programs_in = {"/nowhere"};
   EXPECT_EQ(code_of(pdf(1), "plot.pdf", limits), "site-plan-no-poppler");
+  EXPECT_EQ(code_of(file_of(white(20, 20), "png"), "plot.png", limits), "site-plan-no-reader");
 }
 
 TEST(SitePlanFile, LoadsInAThreadOfItsOwn) {

@@ -1,11 +1,8 @@
 #include "ui/plan/site_plan_file.h"
 
-#include <QBuffer>
 #include <QCoreApplication>
 #include <QFile>
 #include <QFileInfo>
-#include <QImageReader>
-#include <QLocale>
 #include <QPointer>
 #include <QThreadPool>
 #include <algorithm>
@@ -129,31 +126,6 @@ problem::Result<QByteArray> site_plan_bytes(const QString& path, const LoadLimit
                  Said::tr("look at its name and whether you may read it"));
   if (file.size() > limits.bytes) return too_many_bytes(name, limits);
   return file.read(limits.bytes);
-}
-
-problem::Result<QImage> read_picture(const QByteArray& bytes, const QString& name, const LoadLimits& limits) {
-  QBuffer buffer;
-  buffer.setData(bytes);
-  buffer.open(QIODevice::ReadOnly);
-  QImageReader reader(&buffer);
-  reader.setDecideFormatFromContent(true);
-  reader.setAutoTransform(true);
-  const QSize size = reader.size();
-  const QString save = Said::tr("save it anew as a PNG");
-  if (!size.isValid()) return fault("site-plan-broken", name, Said::tr("the picture can't be read"), save);
-  if (qint64{size.width()} * size.height() > limits.pixels)
-    return fault("site-plan-big", name,
-                 Said::tr("the picture is %1 × %2 pixels, and at most %3 million can be shown")
-                     .arg(QLocale().toString(size.width()), QLocale().toString(size.height()))
-                     .arg(limits.pixels / 1'000'000),
-                 Said::tr("save the plan with fewer pixels"));
-  // What the reader may take: four bytes a pixel, in whole MB.
-  QImageReader::setAllocationLimit(static_cast<int>(limits.pixels * 4 / 1'000'000 + 1));
-  QImage picture;
-  if (!reader.read(&picture))
-    return fault("site-plan-broken", name, Said::tr("the picture can't be read to its end"), save);
-  picture.convertTo(picture.hasAlphaChannel() ? QImage::Format_ARGB32_Premultiplied : QImage::Format_RGB32);
-  return picture;
 }
 
 problem::Result<LoadedPlanPtr> load_site_plan(const QByteArray& bytes, const QString& name, int page,

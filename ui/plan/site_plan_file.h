@@ -2,8 +2,9 @@
 // (GeoJSON, DXF). What a file is shows in its first bytes; for outlines its name decides. Files of strangers are read
 // with limits, and what is refused is refused with a sentence.
 //
-// A page is drawn by poppler's programs (pdfinfo, pdftoppm), each a process of its own that may use so much time and
-// memory and write so much, so that a file made to harm takes nothing down with it.
+// A page is drawn by poppler's programs (pdfinfo, pdftoppm) and a picture is decoded by groundcourse-picture, which
+// stands beside this program: each a process of its own that may use so much time and memory and write so much, so that
+// a file made to harm takes nothing down with it.
 #pragma once
 
 #include <QByteArray>
@@ -40,10 +41,10 @@ using LoadedPlanPtr = std::shared_ptr<const LoadedPlan>;
 struct LoadLimits {
   qint64 bytes = 200'000'000;
   qint64 pixels = 100'000'000;
-  int cpu_seconds = 20;  // of each program that draws a page
+  int cpu_seconds = 20;  // of each program that draws a page or decodes a picture
   int wait_seconds = 30;
-  qint64 memory_bytes = qint64{1} << 30;
-  QStringList programs_in;  // where pdfinfo and pdftoppm are looked for; empty: the PATH
+  qint64 memory_bytes = qint64{1} << 30;  // of a page; a picture gets what its size takes
+  QStringList programs_in;                // where these programs are looked for; empty: the PATH, and beside this one
 };
 
 // The file's bytes, to be kept in the job book and read again from there.

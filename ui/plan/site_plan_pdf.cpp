@@ -1,9 +1,7 @@
 // A page of a PDF, drawn by programs that may not use more than they are given.
 #include <QCoreApplication>
-#include <QElapsedTimer>
 #include <QFile>
 #include <QImageReader>
-#include <QProcess>
 #include <QRegularExpression>
 #include <QStandardPaths>
 #include <QTemporaryDir>
@@ -11,6 +9,7 @@
 #include <cmath>
 #include <optional>
 
+#include "ui/plan/limited_run.h"
 #include "ui/plan/site_plan_file.h"
 
 namespace ui {
@@ -29,39 +28,6 @@ std::unexpected<problem::Problem> fault(const char* code, const QString& name, c
   problem::Place place;
   place.file = name.toStdString();
   return problem::fault(code, text.toStdString(), mend.toStdString(), place);
-}
-
-struct Ran {
-  QByteArray out;
-  QByteArray errors;
-  bool in_time = true;
-  bool well = false;
-};
-
-// The shell sets the limits and then becomes the program, so that nothing of it is left to outlive them. `ulimit -f`
-// counts blocks of 512 bytes, `-v` of 1024.
-Ran run(const QString& program, const QStringList& words, const LoadLimits& limits, qint64 most_output) {
-  const QString limited =
-      QStringLiteral("ulimit -t %1 && ulimit -v %2 && ulimit -f %3 && ulimit -c 0 && exec \"$0\" \"$@\"")
-          .arg(limits.cpu_seconds)
-          .arg(limits.memory_bytes / 1024)
-          .arg(most_output / 512 + 1);
-  QProcess process;
-  process.setStandardInputFile(QProcess::nullDevice());
-  process.start(QStringLiteral("/bin/sh"), QStringList{QStringLiteral("-c"), limited, program} + words);
-  Ran ran;
-  if (!process.waitForStarted(5000)) return ran;
-  ran.in_time = process.waitForFinished(limits.wait_seconds * 1000);
-  if (!ran.in_time) {
-    process.kill();
-    process.waitForFinished(5000);
-  }
-  ran.out = process.readAllStandardOutput();
-  ran.errors = process.readAllStandardError();
-  ran.well = ran.in_time && process.exitStatus() == QProcess::NormalExit && process.exitCode() == 0;
-  // The shell's limit of time ends the program by a signal.
-  if (process.exitStatus() == QProcess::CrashExit) ran.in_time = ran.in_time && !ran.errors.isEmpty();
-  return ran;
 }
 
 QString program(const char* name, const LoadLimits& limits) {
@@ -112,13 +78,14 @@ problem::Result<DrawnPage> draw_pdf_page(const QByteArray& bytes, const QString&
   written.close();
 
   const QString number = QString::number(page);
-  const Ran counted = run(info, {file}, limits, 1'000'000);
+  const Ran counted = run_limited(info, {file}, limits, 1'000'000);
   const auto all = counted.well ? read_pages(counted.out) : std::nullopt;
   if (!all) return not_drawn(name, counted);
   if (page < 1 || page > all->count)
     return fault("site-plan-page", name, Said::tr("there is no page %1: the PDF has %2").arg(page).arg(all->count),
                  Said::tr("choose one of its pages"));
-  const Ran sized = run(info, {QStringLiteral("-f"), number, QStringLiteral("-l"), number, file}, limits, 1'000'000);
+  const Ran sized =
+      run_limited(info, {QStringLiteral("-f"), number, QStringLiteral("-l"), number, file}, limits, 1'000'000);
   const auto pages = sized.well ? read_pages(sized.out) : std::nullopt;
   if (!pages || pages->longest <= 0) return not_drawn(name, sized);
 
@@ -128,10 +95,11 @@ problem::Result<DrawnPage> draw_pdf_page(const QByteArray& bytes, const QString&
   made.pages = pages->count;
   made.dots_per_inch = std::min(finest, longest_side * points_per_inch / pages->longest);
   const QString out = folder.filePath(QStringLiteral("page"));
-  const Ran drawn = run(draw,
-                        {QStringLiteral("-f"), number, QStringLiteral("-l"), number, QStringLiteral("-singlefile"),
-                         QStringLiteral("-r"), QString::number(made.dots_per_inch, 'f', 4), file, out},
-                        limits, limits.pixels * 3 + 1000);
+  const Ran drawn =
+      run_limited(draw,
+                  {QStringLiteral("-f"), number, QStringLiteral("-l"), number, QStringLiteral("-singlefile"),
+                   QStringLiteral("-r"), QString::number(made.dots_per_inch, 'f', 4), file, out},
+                  limits, limits.pixels * 3 + 1000);
   if (!drawn.well) return not_drawn(name, drawn);
   QImageReader reader(out + QStringLiteral(".ppm"));
   // Out of memory it says so, writes an empty picture and ends as if all were well.
