@@ -57,7 +57,7 @@ std::vector<RowPiece> even_pieces(const PlacedRun& placed, Strip strip, bool mit
   const double far = placed.run.radius + strip.deep();
   const double length = curved ? placed.run.turn * far : row.length();
   RowMake make;
-  make.pieces = std::max(1, static_cast<int>(std::ceil(length / piece - 1e-3)));
+  make.pieces = static_cast<int>(std::clamp(std::ceil(length / piece - 1e-3), 1.0, 1e9));
   if (curved) {
     const double half = placed.run.turn / make.pieces / 2;
     make.how = RowMake::How::tapered;

@@ -14,6 +14,8 @@ using takeoff::Stage;
 
 namespace {
 
+constexpr units::Length least_side = units::Length::millimetres(10);  // as the takeoff has it
+
 geometry::Side other(geometry::Side side) {
   return side == geometry::Side::left ? geometry::Side::right : geometry::Side::left;
 }
@@ -37,7 +39,7 @@ std::vector<KerbRun> kerb_runs(const Plan& plan, const plan::EdgeRun& run, const
         curved && !run.item_on_curves.empty() ? plan.catalogue().item(run.item_on_curves) : &unit;
     KerbRun made{placed, {}, (placed.run.near_length + placed.run.far_length) / 2, 0};
     const RunEnd before{placed.run.corner_before > 0, 0}, after{placed.run.corner_after > 0, 0};
-    if (own && own->length && own->width) {
+    if (own && own->length && own->width && std::min(*own->length, *own->width) >= least_side) {
       const takeoff::paving::RowRules rules = takeoff::edges::kerb_rules(plan.job(), *own);
       const PlacedRow row(placed, strip, before, after);
       if (!curved) {

@@ -58,6 +58,9 @@ Circle circle_of(const PlacedRun& placed) {
 Vec start_direction(const PlacedRun& placed) { return placed.curves.front().direction(0); }
 Vec end_direction(const PlacedRun& placed) { return placed.curves.back().direction(1); }
 
+// How many neighbours are drawn as one.
+int together(double pieces) { return std::max(1, static_cast<int>(std::ceil(std::min(pieces, 1e9) / most_drawn))); }
+
 }  // namespace
 
 Strip Strip::beside(double from, double deep, geometry::Side side) {
@@ -72,11 +75,14 @@ std::vector<Slot> slots(const RowMake& make, double length) {
   const double closer = closers ? make.near_face + joint : 0;
   const int between = closers ? make.pieces - 2 : make.pieces;
   const double module = between > 0 ? (length - 2 * closer) / between : 0;
+  const int each = together(make.pieces);
   double at = 0;
-  for (int i = 0; i < make.pieces; ++i) {
-    const bool end = closers && (i == 0 || i + 1 == make.pieces);
-    const double step = end ? closer : module;
-    found.push_back({at + joint / 2, at + step - joint / 2, end || make.cut >= make.pieces});
+  for (int i = 0; i < make.pieces; i += each) {
+    const int count = std::min(each, make.pieces - i);
+    const bool first = closers && i == 0, last = closers && i + count == make.pieces;
+    const int ends = count == 1 ? (first || last ? 1 : 0) : (first ? 1 : 0) + (last ? 1 : 0);
+    const double step = ends * closer + (count - ends) * module;
+    found.push_back({at + joint / 2, at + step - joint / 2, ends == count || make.cut >= make.pieces});
     at += step;
   }
   return found;
@@ -84,11 +90,12 @@ std::vector<Slot> slots(const RowMake& make, double length) {
 
 std::vector<Slot> whole_from_start(double length, double piece, double joint) {
   std::vector<Slot> found;
-  const double module = piece + joint;
-  const int count = static_cast<int>(std::ceil(length / module - 1e-9));
-  for (int i = 0; i < count; ++i) {
-    const double to = std::min(i * module + piece, length);
-    found.push_back({i * module, to, to < i * module + piece - 1e-4});
+  if (!(piece > 0)) return found;
+  const double module = piece + joint, pieces = std::ceil(length / module - 1e-9);
+  const int each = together(pieces);
+  for (double i = 0; i < pieces; i += each) {
+    const double whole = (i + std::min<double>(each, pieces - i) - 1) * module + piece, to = std::min(whole, length);
+    found.push_back({i * module, to, each == 1 && to < whole - 1e-4});
   }
   return found;
 }
@@ -165,6 +172,14 @@ std::vector<RowPiece> PlacedRow::round(const RowMake& make) const {
   skipped += before_.back / ((near + far) / 2);
   const double step = placed_.run.turn / std::max(make.pieces, 1);
   std::vector<RowPiece> made;
+  if (const int each = together(make.pieces); each > 1) {
+    for (int i = 0; i < make.pieces; i += each) {
+      const double from = circle.start + circle.way * (skipped + i * step);
+      const double to = from + circle.way * step * std::min(each, make.pieces - i);
+      made.push_back({sector(circle.centre, near, far, std::min(from, to), std::max(from, to)), false});
+    }
+    return made;
+  }
   for (int i = 0; i < make.pieces; ++i) {
     const double middle = circle.start + circle.way * (skipped + (i + 0.5) * step);
     if (make.how == How::radius) {

@@ -23,6 +23,10 @@ struct RunEnd {
   double back = 0;
 };
 
+// No run is drawn in more parts than this: past it so many neighbours are drawn as one that it comes out even. It is
+// half a mile of the shortest kerb; a run of kilometres would take gigabytes and show nothing.
+inline constexpr int most_drawn = 4'000;
+
 // A piece of a straight run between two stations of its longer edge, metres from where that edge begins.
 struct Slot {
   double from = 0;
@@ -30,7 +34,7 @@ struct Slot {
   bool cut = false;
 };
 std::vector<Slot> slots(const RowMake& make, double length);
-// Whole pieces from the start, the last one cut: kerbs.
+// Whole pieces from the start, the last one cut: kerbs. Of both not more than `most_drawn`.
 std::vector<Slot> whole_from_start(double length, double piece, double joint);
 
 struct RowPiece {

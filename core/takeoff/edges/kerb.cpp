@@ -11,6 +11,8 @@ namespace takeoff::edges {
 
 namespace {
 
+constexpr units::Length least_side = units::Length::millimetres(10);
+
 geometry::Side other(geometry::Side side) {
   return side == geometry::Side::left ? geometry::Side::right : geometry::Side::left;
 }
@@ -160,10 +162,10 @@ Share kerb(const plan::Job& job, const plan::Site&, const plan::Ground& ground) 
   share.facts.push_back("kerb");
   const catalogue::Item* unit = wanted(job, run->item, "the kerb", id, share);
   if (!unit) return share;
-  if (!unit->length || !unit->width) {
-    share.problems.push_back(fault("kerb-size",
-                                   "the item " + unit->id + " has no length and width, so the kerb can't be counted",
-                                   "enter its sizes in the catalogue", id));
+  if (!unit->length || !unit->width || std::min(*unit->length, *unit->width) < least_side) {
+    share.problems.push_back(fault(
+        "kerb-size", "the item " + unit->id + " has no length and width of 10 mm or more, so the kerb can't be counted",
+        "enter its sizes in the catalogue", id));
     return share;
   }
   const double width = unit->width->metres().si();

@@ -11,6 +11,8 @@ namespace takeoff::edges {
 
 namespace {
 
+constexpr double most_weeps = 100'000;  // of one kerb: 25 miles of them at 16 in
+
 constexpr std::array kinds{
     WeepKind{"open-joint", "weep-spacing-open-joint", 24, true, true, false},
     WeepKind{"tube", "weep-spacing-cord", 16, true, true, false},
@@ -129,6 +131,14 @@ Share weeps(const plan::Job& job, const plan::EdgeRun& run, const catalogue::Ite
   const double spacing = spacing_of(job, *run.weeps, *kind, item);
   if (spacing <= 0) {
     share.problems.push_back(fault("weep-spacing", "the spacing of the weeps is not above 0", "enter a spacing", of));
+    return share;
+  }
+  double about = 0;
+  for (const KerbStretch& stretch : stretches) about += stretch.length / spacing;
+  if (about > most_weeps) {
+    share.problems.push_back(fault("weep-spacing",
+                                   "weeps every " + shown(job, spacing) + " would be more than a hundred thousand",
+                                   "space them wider, or look at the scale of the drawing", of));
     return share;
   }
   std::vector<Working> parts;

@@ -11,8 +11,9 @@ using geometry::Vec;
 
 namespace {
 
-constexpr double cell = 0.15;
-constexpr double farthest = 10'000;  // metres: the plan reaches no further
+constexpr double cell = 0.15;           // metres
+constexpr double most_cells = 200'000;  // 4,500 m2 of them; over more ground they are larger, or memory would run out
+constexpr double farthest = 10'000;     // metres: the plan reaches no further
 constexpr double steps = units::Length::steps_per_metre;
 
 // The nearest place of a segment.
@@ -63,13 +64,13 @@ void fan(const std::vector<Vec>& ring, const Nearest& nearest, std::vector<Facet
 }
 
 // Strips of one direction: x for (1, 0), y for (0, 1).
-std::vector<std::vector<Vec>> sliced(const std::vector<Vec>& ring, Vec way) {
+std::vector<std::vector<Vec>> sliced(const std::vector<Vec>& ring, Vec way, double side) {
   double low = std::numeric_limits<double>::infinity(), high = -low;
   for (const Vec place : ring) low = std::min(low, dot(place, way)), high = std::max(high, dot(place, way));
   std::vector<std::vector<Vec>> parts;
-  for (double k = std::floor(low / cell); k * cell < high; ++k) {
-    const std::vector<Vec> after = geometry::cut(ring, way.x, way.y, -k * cell);
-    std::vector<Vec> part = geometry::cut(after, -way.x, -way.y, (k + 1) * cell);
+  for (double k = std::floor(low / side); k * side < high; ++k) {
+    const std::vector<Vec> after = geometry::cut(ring, way.x, way.y, -k * side);
+    std::vector<Vec> part = geometry::cut(after, -way.x, -way.y, (k + 1) * side);
     if (part.size() >= 3) parts.push_back(std::move(part));
   }
   return parts;
@@ -82,10 +83,11 @@ problem::Result<geometry::Surface> spread_level(const geometry::Region& ground,
   const auto pieces = geometry::pieces(ground, origin);
   if (!pieces) return std::unexpected(pieces.error());
   const Nearest nearest{surfaces, origin};
+  const double side = std::max(cell, std::sqrt(ground.area().si() / most_cells));
   std::vector<Facet> facets;
   for (const Facet& piece : pieces->facets())
-    for (const std::vector<Vec>& strip : sliced(piece.ring, {1, 0}))
-      for (const std::vector<Vec>& part : sliced(strip, {0, 1})) fan(part, nearest, facets);
+    for (const std::vector<Vec>& strip : sliced(piece.ring, {1, 0}, side))
+      for (const std::vector<Vec>& part : sliced(strip, {0, 1}, side)) fan(part, nearest, facets);
   return geometry::Surface(origin, std::move(facets));
 }
 

@@ -15,9 +15,13 @@ using geometry::Vec;
 namespace {
 
 constexpr double steps = units::Length::steps_per_metre;
-constexpr double hair = 1e-4;        // metres: places are asked for this far inside of an edge that may part two planes
-constexpr double finest = 0.002;     // metres across: a change of planes is found this near
-constexpr double wide = 0.5;         // metres from place to place
+constexpr double hair = 1e-4;     // metres: places are asked for this far inside of an edge that may part two planes
+constexpr double finest = 0.002;  // metres across: a change of planes is found this near
+constexpr double wide = 0.5;      // metres from place to place
+// Places looked at across (250 m) and along (1 km); in a larger hole they lie further apart, and between them the
+// places where the planes change are still sought.
+constexpr double most_across = 500;
+constexpr double most_along = 2'000;
 constexpr double finest_run = 0.02;  // the same along the line
 constexpr double farthest = 30;      // metres that a face may run out
 
@@ -35,7 +39,8 @@ struct Walker {
 
   // Between two places across, from left to right or the other way; `level` of the bottom at both.
   void part(double from, double to, double level_from, double level_to, bool until_out) {
-    const int count = std::max(1, static_cast<int>(std::ceil(std::abs(to - from) / wide - 1e-9)));
+    const int count =
+        std::max(1, static_cast<int>(std::ceil(std::min(std::abs(to - from) / wide, most_across) - 1e-9)));
     const auto bottom = [&](double share) { return level_from + (level_to - level_from) * share; };
     for (int i = 0; i < count && !stopped; ++i) {
       const double a = static_cast<double>(i) / count, b = static_cast<double>(i + 1) / count;
@@ -243,7 +248,7 @@ Along along(double from, double to, const SliceAt& slice_at, const LiesAt& lies,
   Runner runner{slice_at, lies, measure, hole, {}};
   runner.made.length = to - from;
   if (to - from <= 1e-9) return std::move(runner.made);
-  const int count = std::max(1, static_cast<int>(std::ceil((to - from) / wide - 1e-9)));
+  const int count = std::max(1, static_cast<int>(std::ceil(std::min((to - from) / wide, most_along) - 1e-9)));
   Runner::Cut before = runner.cut(from);
   for (int i = 1; i <= count; ++i) {
     Runner::Cut next = runner.cut(from + (to - from) * i / count);

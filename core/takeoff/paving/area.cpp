@@ -10,6 +10,7 @@
 #include "takeoff/edges/junction.h"
 #include "takeoff/edges/notes.h"
 #include "takeoff/paving/bordered.h"
+#include "units/number.h"
 
 namespace takeoff::paving {
 
@@ -17,6 +18,11 @@ namespace {
 
 using geometry::Region;
 using units::Length;
+
+constexpr Length least_side = Length::millimetres(10);
+// Units at the edges are clipped and kept one by one, and rows as runs: 2 million are some 700 MB. An area of 9 km by
+// 9 km of 2 in units has 1.8 million.
+constexpr double most_at_edges = 2'000'000;
 
 // Which edges of the net a course lies along.
 class Chosen {
@@ -42,7 +48,7 @@ struct CourseSize {
 };
 
 std::optional<CourseSize> course_size(const catalogue::Item* item, const plan::BorderCourse& course) {
-  if (!item || !item->length || !item->width || *item->length <= Length() || *item->width <= Length()) return {};
+  if (!item || !item->length || !item->width || *item->length < least_side || *item->width < least_side) return {};
   const bool soldier = course.way == plan::BorderCourse::Way::soldier;
   return CourseSize{soldier ? *item->width : *item->length, soldier ? *item->length : *item->width,
                     course.joint.value_or(item->joint.value_or(Length()))};
@@ -116,9 +122,10 @@ class Layer {
   void border(const plan::BorderCourse& course) {
     const auto size = course_size(job_.catalogue->item(course.item), course);
     if (!size) {
-      say(edges::fault("border-unit",
-                       "the unit '" + course.item + "' of a border course is not in the catalogue or has no size",
-                       "choose a unit with length and width", ground_.element->id));
+      say(edges::fault(
+          "border-unit",
+          "the unit '" + course.item + "' of a border course is not in the catalogue or has no size of 10 mm or more",
+          "choose a unit with length and width", ground_.element->id));
       return;
     }
     const Length before = depth_before(course.where);
@@ -277,6 +284,21 @@ class Layer {
                         "cut them, or set the course back and cut the field", ground_.element->id));
   }
 
+  // Two for each length of a unit's shorter side along the edges, and the rows of each kind between them.
+  double at_edges(const Lattice& lattice) const {
+    double shorter = lattice.kinds.front().width;
+    for (const Kind& kind : lattice.kinds) shorter = std::min({shorter, kind.width, kind.height});
+    const double edges = area_.field.perimeter().si() * Length::steps_per_metre;
+    return edges * (2 / shorter + static_cast<double>(lattice.kinds.size()) / (2 * lattice.across.y));
+  }
+
+  void say_too_many(double many) {
+    say(edges::fault("laying-too-large",
+                     "about " + units::show_number(many / 1e6, 1) +
+                         " million units and rows lie at the edges of this area, and it is not laid over 2 million",
+                     "divide the area, choose larger units, or look at the scale of the drawing", ground_.element->id));
+  }
+
   void lay_field() {
     std::string missing = paved_.build_up.empty() ? "build-up" : "";
     if (!paved_.laying) missing += missing.empty() ? "pattern with its units" : " and no pattern with its units";
@@ -286,6 +308,7 @@ class Layer {
     if (!paved_.laying) return;
     const auto bound = lattice(*job_.catalogue, *paved_.laying);
     if (!bound) return say(bound.error());
+    if (const double many = at_edges(*bound); many > most_at_edges) return say_too_many(many);
     const Slivers slivers{job_.choices.sliver_share, static_cast<double>(job_.choices.sliver_width.steps())};
     area_.layout = std::make_shared<const Layout>(lay(area_.field, *bound, slivers));
   }

@@ -13,6 +13,7 @@ namespace {
 
 constexpr double per_metre = units::Length::steps_per_metre;
 constexpr double corner_from = 5 * std::numbers::pi / 180;  // less is a bend
+constexpr double least_piece = 0.01;                        // metres: nobody lays smaller ones
 constexpr double refit = 8128.0 / 16;                       // steps: 1/16 in
 
 // Neighbouring edges that make one run, as walked.
@@ -299,7 +300,7 @@ void radius_ways(const RowRun& run, const RowRules& rules, std::vector<RowMake>&
 
 std::vector<RowMake> ways(const RowRun& run, const RowRules& rules) {
   std::vector<RowMake> found;
-  if (!(rules.piece > 0 && rules.deep > 0 && run.far_length > 0)) return found;
+  if (!(rules.piece >= least_piece && rules.deep > 0 && run.far_length > 0)) return found;
   if (run.radius == 0) {
     straight_ways(run, rules, found);
   } else {
