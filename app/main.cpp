@@ -2,6 +2,7 @@
 #include <QCoreApplication>
 
 #include <CLI/CLI.hpp>
+#include <clocale>
 #include <cstdio>
 #include <functional>
 
@@ -106,6 +107,8 @@ std::string job_file_word(std::string& word) {
 int run_command(int count, char** words, const Action& action) {
   // Without it Qt looks for its database driver far longer than a takeoff takes.
   const QCoreApplication application(count, words);
+  // Qt has taken over the person's locale. Whatever writes numbers by printf (spreadsheets) keeps its decimal points.
+  std::setlocale(LC_NUMERIC, "C");
   QCoreApplication::setApplicationName("groundcourse");
   return action();
 }

@@ -1,10 +1,10 @@
 #include "plan/net.h"
 
 #include <algorithm>
-#include <cstdio>
 
 #include "geometry/index.h"
 #include "geometry/overlay.h"
+#include "units/number.h"
 
 namespace plan {
 
@@ -42,11 +42,7 @@ int rank(const Kind& kind) {
 
 static bool paved(const Ground& ground) { return std::holds_alternative<PavedArea>(ground.element->kind); }
 
-static std::string square_metres(double area) {
-  char text[32];
-  std::snprintf(text, sizeof text, "%.3f m2", area);
-  return text;
-}
+static std::string square_metres(double area) { return units::show_number(area, 3) + " m2"; }
 
 static void say_overlap(const Ground& loser, const Ground& winner, std::vector<Problem>& problems) {
   const auto both = geometry::meet(loser.footprint, winner.footprint);

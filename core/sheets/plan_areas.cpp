@@ -1,5 +1,4 @@
 #include <algorithm>
-#include <cctype>
 #include <cmath>
 #include <numbers>
 
@@ -18,7 +17,8 @@ namespace {
 
 bool is_walk(const plan::Ground& ground) {
   std::string name = ground.element->name;
-  std::ranges::transform(name, name.begin(), [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+  for (char& letter : name)
+    if (letter >= 'A' && letter <= 'Z') letter = static_cast<char>(letter - 'A' + 'a');
   if (name.find("walk") != std::string::npos || name.find("path") != std::string::npos) return true;
   // A strip so wide and much longer has 2 x area / perimeter next to its width.
   return ground.drawn.area().si() * 2 / ground.drawn.perimeter().si() < 3 * units::metres_per_foot;

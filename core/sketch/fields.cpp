@@ -61,7 +61,7 @@ units::Bare bare(units::System system) {
 }
 
 std::string show_angle(double degrees) {
-  return units::write_number(std::strtod(units::show_number(degrees, 1).c_str(), nullptr)) + "°";
+  return units::write_number(units::read_number(units::show_number(degrees, 1)).value_or(degrees)) + "°";
 }
 
 Fields::Fields(std::vector<FieldKind> kinds) { become(std::move(kinds)); }

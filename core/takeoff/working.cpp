@@ -1,8 +1,8 @@
 #include "takeoff/working.h"
 
 #include <algorithm>
+#include <charconv>
 #include <cmath>
-#include <cstdio>
 #include <utility>
 
 #include "problem/ensure.h"
@@ -202,8 +202,9 @@ std::string number_in_words(Amount amount, units::System system) {
   }
   char digits[40];
   // US figures come out of SI ones: a sixth digit would only show the conversion.
-  std::snprintf(digits, sizeof digits, system == units::System::us ? "%.5g" : "%.6g", amount.value);
-  return digits + (unit.empty() ? "" : " " + unit);
+  const auto end = std::to_chars(digits, digits + sizeof digits, amount.value, std::chars_format::general,
+                                 system == units::System::us ? 5 : 6);
+  return std::string(digits, end.ptr) + (unit.empty() ? "" : " " + unit);
 }
 
 // A name that ends in a figure is kept from running into the number: "course 4: 1.5 m". A name that is the number is

@@ -1,7 +1,6 @@
 #include "ui/desk/own_build_up.h"
 
 #include <algorithm>
-#include <cctype>
 
 namespace ui {
 
@@ -26,9 +25,10 @@ struct BuildUpOf {
 std::string as_id(const plan::ElementId& element) {
   std::string made;
   for (const char letter : element) {
-    const auto byte = static_cast<unsigned char>(letter);
-    const bool plain = byte < 128 && (std::isalnum(byte) || letter == '.' || letter == '-' || letter == '_');
-    made += plain ? static_cast<char>(std::tolower(byte)) : '_';
+    const bool large = letter >= 'A' && letter <= 'Z';
+    const bool plain =
+        large || (letter >= 'a' && letter <= 'z') || (letter >= '0' && letter <= '9') || letter == '.' || letter == '-';
+    made += !plain ? '_' : large ? static_cast<char>(letter - 'A' + 'a') : letter;
   }
   return made;
 }

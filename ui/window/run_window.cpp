@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QFile>
 #include <QTimer>
+#include <clocale>
 #include <cstdio>
 #include <thread>
 
@@ -115,6 +116,8 @@ int run_window(int& count, char** words, const std::string& file) {
         QStringLiteral("there is no display for the window: start it where DISPLAY or WAYLAND_DISPLAY is set, "
                        "or give a command (groundcourse --help)"));
   QApplication application(count, words);
+  // Qt has taken over the person's locale. Whatever writes numbers by printf (spreadsheets) keeps its decimal points.
+  std::setlocale(LC_NUMERIC, "C");
   QApplication::setApplicationName(QStringLiteral("groundcourse"));
   if (const QString fault = prepare(application); !fault.isEmpty()) return refuse(fault);
   auto book = store::JobBook::open_or_read();

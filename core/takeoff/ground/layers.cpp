@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "takeoff/ground/ground.h"
+#include "units/number.h"
 
 namespace takeoff::ground {
 
@@ -146,12 +147,10 @@ struct Maker {
     const double small_end = *lower_15 / *upper_50;
     const double middle = *lower_50 / *upper_50;
     if (small_end < 5 && middle > 2) return;
-    char text[200];
-    std::snprintf(text, sizeof text, "%s over %s: D15/D50 is %.2f (under 5 wanted), D50/D50 is %.2f (over 2 wanted)",
-                  above->id.c_str(), below->id.c_str(), small_end, middle);
     share.problems.push_back({Severity::notice,
                               "layers-fall-into-each-other",
-                              text,
+                              above->id + " over " + below->id + ": D15/D50 is " + units::show_number(small_end, 2) +
+                                  " (under 5 wanted), D50/D50 is " + units::show_number(middle, 2) + " (over 2 wanted)",
                               "lay fabric between, a layer of chips below, or another stone (choke rule of the "
                               "trade association, from memory)",
                               {upper.of.front(), "", 0, 0, {}}});

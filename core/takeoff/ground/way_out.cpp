@@ -5,6 +5,7 @@
 #include "geometry/overlay.h"
 #include "takeoff/edges/weeps.h"
 #include "takeoff/ground/ways.h"
+#include "units/number.h"
 
 namespace takeoff::ground {
 
@@ -207,10 +208,10 @@ struct Finder {
     const double hours = depth * stone.porosity / job.choices.infiltration_m_s / 3600;
     const double most = job.catalogue->number_limit("draw-down", 48);
     if (hours <= most) return;
-    char text[200];
-    std::snprintf(text, sizeof text, "water in the stone under %s needs %.0f h to soak away, over %.0f h",
-                  named().c_str(), hours, most);
-    say(Severity::problem, "draw-down", text, "lay a pipe at the formation", stone.of.front());
+    say(Severity::problem, "draw-down",
+        "water in the stone under " + named() + " needs " + units::show_number(hours, 0) + " h to soak away, over " +
+            units::show_number(most, 0) + " h",
+        "lay a pipe at the formation", stone.of.front());
   }
 
   std::string depth_in_words(double metres) const {

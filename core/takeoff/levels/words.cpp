@@ -1,7 +1,9 @@
 #include "takeoff/levels/words.h"
 
+#include <charconv>
 #include <cmath>
-#include <cstdio>
+
+#include "units/number.h"
 
 namespace takeoff::levels {
 
@@ -26,21 +28,22 @@ std::string shown(const plan::Job& job, double metres) {
 
 namespace {
 
-std::string number(double value, const char* form) {
+// To three figures, whatever the machine's locale says.
+std::string three_figures(double value) {
   char text[40];
-  std::snprintf(text, sizeof text, form, value);
-  return text;
+  const auto end = std::to_chars(text, text + sizeof text, value, std::chars_format::general, 3);
+  return {text, end.ptr};
 }
 
 }  // namespace
 
 std::string shown_area(const plan::Job& job, double square_metres) {
   constexpr double square_foot = units::metres_per_foot * units::metres_per_foot;
-  if (job.heading.units == units::System::us) return number(square_metres / square_foot, "%.3g sq ft");
-  return number(square_metres, "%.3g m2");
+  if (job.heading.units == units::System::us) return three_figures(square_metres / square_foot) + " sq ft";
+  return three_figures(square_metres) + " m2";
 }
 
-std::string percent(double share) { return number(share * 100, "%.2f %%"); }
+std::string percent(double share) { return units::show_number(share * 100, 2) + " %"; }
 
 std::string name_of(const plan::Job& job, const plan::ElementId& id) {
   const plan::Element* element = job.find(id);

@@ -1,12 +1,12 @@
 // The levels of drain runs against each other, against the ground and against the water that arrives.
 #include <algorithm>
 #include <cmath>
-#include <cstdio>
 
 #include "takeoff/levels/words.h"
 #include "takeoff/water/flow.h"
 #include "takeoff/water/pieces.h"
 #include "takeoff/water/water.h"
+#include "units/number.h"
 
 namespace takeoff::water {
 
@@ -20,21 +20,14 @@ constexpr double step = 0.25;   // metres along a run between two looks at its c
 constexpr double beside = 0.3;  // metres: a run that ends further from the one it joins has not reached it
 
 std::string as_level(const plan::Job& job, double metres) {
-  char text[40];
-  if (job.heading.units == units::System::us)
-    std::snprintf(text, sizeof text, "%.2f ft", metres / units::metres_per_foot);
-  else
-    std::snprintf(text, sizeof text, "%.3f m", metres);
-  return text;
+  return job.heading.units == units::System::us ? units::show_number(metres / units::metres_per_foot, 2) + " ft"
+                                                : units::show_number(metres, 3) + " m";
 }
 
 std::string as_flow(const plan::Job& job, double m3_s) {
-  char text[40];
-  if (job.heading.units == units::System::us)
-    std::snprintf(text, sizeof text, "%.1f gpm", m3_s * 60 / units::cubic_metres_per_gallon);
-  else
-    std::snprintf(text, sizeof text, "%.2f l/s", m3_s * 1000);
-  return text;
+  return job.heading.units == units::System::us
+             ? units::show_number(m3_s * 60 / units::cubic_metres_per_gallon, 1) + " gpm"
+             : units::show_number(m3_s * 1000, 2) + " l/s";
 }
 
 struct Checker {
