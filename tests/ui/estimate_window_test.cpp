@@ -9,6 +9,7 @@
 #include "ui/look/theme.h"
 #include "ui/money/estimate_window.h"
 #include "ui/money/money_bars.h"
+#include "ui/money/options_view.h"
 #include "ui/panels/field_form.h"
 #include "ui/words/words.h"
 
@@ -136,6 +137,45 @@ TEST(EstimateWindow, whatCouldBiteIsWorkedOutBesideTheWindow) {
   EXPECT_TRUE(bars->accessibleDescription().contains("$"));
   at.type(0, "overhead", "5");
   EXPECT_TRUE(at.window->findChild<QLabel*>("bite_told")->text().contains("again"));
+}
+
+// What is selected leaves the base, is priced beside it, and comes back when it is taken.
+TEST(EstimateWindow, anOptionIsMadeOfWhatIsSelectedPricedAndTaken) {
+  Estimating at;
+  ASSERT_TRUE(at.who.results());
+  const units::Money whole = at.who.desk.results()->priced.total;
+  auto* view = at.window->findChild<ui::OptionsView*>();
+  ASSERT_NE(view, nullptr);
+  at.window->show_page(ui::EstimateWindow::options_page);
+  auto* bring = at.window->findChild<QAbstractButton*>("options-bring");
+  EXPECT_FALSE(bring->isEnabled()) << "nothing is selected";
+  const plan::ElementId last = at.who.desk.job().elements.back()->id;
+  const std::size_t count = at.who.desk.job().elements.size();
+  at.who.desk.select({last});
+  ASSERT_TRUE(bring->isEnabled());
+  QTest::mouseClick(bring, Qt::LeftButton);
+  EXPECT_EQ(at.who.desk.job().find(last), nullptr);
+  ASSERT_EQ(at.who.desk.job().offer.options.size(), 1u);
+  ASSERT_TRUE(at.who.results());
+  const units::Money base = at.who.desk.results()->priced.total;
+  auto* go = at.window->findChild<QAbstractButton*>("options-go");
+  ASSERT_TRUE(go->isEnabled());
+  QTest::mouseClick(go, Qt::LeftButton);
+  EXPECT_FALSE(go->isEnabled());  // the window goes on meanwhile
+  ASSERT_TRUE(QTest::qWaitFor([go] { return go->isEnabled(); }, 60000));
+  ASSERT_EQ(view->prices().size(), 1u);
+  EXPECT_EQ(view->prices()[0].total, whole - base);
+  auto* take = qobject_cast<QAbstractButton*>(view->form().editor("option/0/take")->input());
+  QTest::mouseClick(take, Qt::LeftButton);
+  EXPECT_TRUE(at.who.desk.job().offer.options.empty());
+  EXPECT_EQ(at.who.desk.job().elements.size(), count);
+  EXPECT_NE(at.who.desk.job().find(last), nullptr);
+  ASSERT_TRUE(at.who.results());
+  EXPECT_EQ(at.who.desk.results()->priced.total, whole);
+  at.who.desk.undo();
+  at.who.desk.undo();
+  EXPECT_EQ(at.who.desk.job().elements.size(), count);
+  EXPECT_TRUE(at.who.desk.job().offer.options.empty());
 }
 
 TEST(EstimateWindow, saysInWordsWhereTheMoneyGoes) {

@@ -7,6 +7,7 @@
 #include "ui/look/theme.h"
 #include "ui/money/bite_view.h"
 #include "ui/money/money_fields.h"
+#include "ui/money/options_view.h"
 #include "ui/money/price_view.h"
 #include "ui/panels/field_form.h"
 #include "ui/panels/fields_making.h"
@@ -28,6 +29,7 @@ const PageRow page_rows[EstimateWindow::pages] = {
     {QT_TRANSLATE_NOOP("ui::EstimateWindow", "Payments"), "estimate-payments", payment_fields},
     {QT_TRANSLATE_NOOP("ui::EstimateWindow", "Words"), "estimate-words", words_fields},
     {QT_TRANSLATE_NOOP("ui::EstimateWindow", "What could bite"), "estimate-bite", nullptr},
+    {QT_TRANSLATE_NOOP("ui::EstimateWindow", "Options"), "estimate-options", nullptr},
 };
 
 const Source no_book;  // nothing here is chosen out of a catalogue
@@ -79,7 +81,8 @@ EstimateWindow::EstimateWindow(Desk& desk, QWidget* parent)
 }
 
 QWidget* EstimateWindow::make_page(int page) {
-  if (!page_rows[page].fields) return scrolled(new BiteView(desk_, this), this);
+  if (page == bite_page) return scrolled(new BiteView(desk_, this), this);
+  if (page == options_page) return scrolled(new OptionsView(desk_, this), this);
   auto* room = new QWidget(this);
   auto* rows = new QVBoxLayout(room);
   rows->setContentsMargins(px(16), px(12), px(16), px(12));

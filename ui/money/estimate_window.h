@@ -16,9 +16,10 @@ class EstimateWindow : public QDialog {
   Q_OBJECT
  public:
   explicit EstimateWindow(Desk& desk, QWidget* parent = nullptr);
-  static constexpr int pages = 6;  // price, hours, beside the drawing, payments, words, what could bite
+  static constexpr int pages = 7;  // price, hours, beside the drawing, payments, words, what could bite, options
+  static constexpr int bite_page = 5, options_page = 6;
   void show_page(int page);
-  FieldForm& form(int page) { return *forms_[static_cast<std::size_t>(page)]; }  // all but the last have one
+  FieldForm& form(int page) { return *forms_[static_cast<std::size_t>(page)]; }  // all but the last two have one
 
  private:
   QWidget* make_page(int page);
