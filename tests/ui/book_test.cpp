@@ -254,19 +254,20 @@ std::vector<catalogue::PartDifference> some_differences() {
 
 TEST(BookWindow, AsksWhatBecomesOfWhatAJobBrings) {
   using catalogue::Choice;
-  ui::DifferencesDialog dialog(some_differences(), plan::Heading());
+  ui::DifferencesDialog dialog(some_differences(), plan::Heading(), ui::Settling::bring_in);
   dialog.show();
   const auto chosen = [&] {
     std::vector<Choice> list;
     for (const auto& one : dialog.choices()) list.push_back(one.choice);
     return list;
   };
-  EXPECT_EQ(chosen(), (std::vector<Choice>{Choice::keep_jobs, Choice::keep_jobs, Choice::keep_jobs}));
+  // What the catalogue lacks goes into it unless the person says otherwise; what it has is not touched.
+  EXPECT_EQ(chosen(), (std::vector<Choice>{Choice::keep_jobs, Choice::keep_jobs, Choice::put_into_book}));
   const auto press = [&](const char* name) {
     QTest::mouseClick(dialog.findChild<QAbstractButton*>(QString::fromLatin1(name)), Qt::LeftButton);
   };
   press("differences-take");  // there is none of the catalogue's to take for the third
-  EXPECT_EQ(chosen(), (std::vector<Choice>{Choice::take_books, Choice::take_books, Choice::keep_jobs}));
+  EXPECT_EQ(chosen(), (std::vector<Choice>{Choice::take_books, Choice::take_books, Choice::put_into_book}));
   press("differences-put");
   EXPECT_EQ(chosen(), (std::vector<Choice>{Choice::put_into_book, Choice::put_into_book, Choice::put_into_book}));
   auto* first = dialog.findChild<QComboBox*>("differences-choice-0");
@@ -276,7 +277,7 @@ TEST(BookWindow, AsksWhatBecomesOfWhatAJobBrings) {
   EXPECT_EQ(dialog.choices()[2].id, "drive");
   press("differences-done");
   EXPECT_EQ(dialog.result(), QDialog::Accepted);
-  EXPECT_TRUE(ui::ask_differences({}, plan::Heading(), nullptr)->empty());  // asks nobody
+  EXPECT_TRUE(ui::ask_differences({}, plan::Heading(), ui::Settling::bring_in, nullptr)->empty());  // asks nobody
 }
 
 // Names of any kind stand in the lists as they are, and nothing in them is taken for a command.
@@ -318,7 +319,7 @@ TEST(BookWindow, Pictures) {
     auto* version = here.child<ui::VersionWindow>("version-window");
     QTest::qWait(50);
     version->grab().save(into + "/version-" + look + ".png");
-    ui::DifferencesDialog differences(some_differences(), plan::Heading());
+    ui::DifferencesDialog differences(some_differences(), plan::Heading(), ui::Settling::bring_in);
     differences.show();
     QTest::qWait(50);
     differences.grab().save(into + "/differences-" + look + ".png");

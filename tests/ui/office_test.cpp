@@ -5,88 +5,20 @@
 #include <gtest/gtest.h>
 
 #include <QLabel>
-#include <QLineEdit>
 #include <QPushButton>
 #include <QTableView>
-#include <QTemporaryDir>
-#include <QTimer>
 
-#include "person.h"
+#include "seat.h"
 #include "ui/book/book_window.h"
 #include "ui/book/version_window.h"
 #include "ui/compare/compare_window.h"
-#include "ui/panels/panel_words.h"
-#include "ui/panels/takeoff_model.h"
 
 namespace {
 
-// The window with a book behind it, as run_window joins them.
-class Seat {
- public:
-  Seat()
-      : book(store::JobBook::open(folder.path().toStdString()).value()),
-        desk(std::make_shared<const plan::Job>(person::job_of("bakery-court"))),
-        keeper(desk, book),
-        office(desk, book, keeper, [this] { return window.get(); }) {
-    EXPECT_TRUE(keeper.add().has_value());
-    ui::Shelf shelf;
-    shelf.show_book = [this] { office.show_book(); };
-    shelf.save_version = [this] { office.save_version(); };
-    shelf.version_state = [this] { return office.version_state(); };
-    window = std::make_unique<ui::MainWindow>(desk, shelf);
-    window->resize(1440, 900);
-    window->show();
-    (void)QTest::qWaitForWindowExposed(window.get());
-  }
-
-  // The dialog that the next action opens is filled in and sent off.
-  void save_version(const char* name) {
-    ASSERT_TRUE(person::wait_for_results(desk));
-    QTimer::singleShot(0, [name] {
-      QWidget* dialog = QApplication::activeModalWidget();
-      ASSERT_NE(dialog, nullptr);
-      auto* line = dialog->findChild<QLineEdit*>("version-name");
-      QTest::keyClicks(line, QString::fromLatin1(name));
-      QTest::keyClick(line, Qt::Key_Return);
-    });
-    window->actions_by_id()["save-version"].trigger();
-  }
-  void give_price(const char* item, const char* price) {
-    const auto after = ui::with_price(desk.job(), item, price, "2026-11-28");
-    ASSERT_TRUE(after.has_value());
-    desk.edit(*after, "Change a price");
-    ASSERT_TRUE(person::wait_for_results(desk));
-  }
-  QString total() const { return ui::shown_money(desk.results()->priced.total, desk.job().heading); }
-
-  QTemporaryDir folder;
-  store::JobBook book;
-  ui::Desk desk;
-  ui::Keeper keeper;
-  std::unique_ptr<ui::MainWindow> window;
-  ui::Office office;
-};
-
-// An item that the job buys for money.
-std::string bought_item(const results::Results& results) {
-  for (const auto& line : results.estimate.lines) {
-    const bool bought = line.kind == plan::CostKind::material && line.amount && line.amount->coins() > 0;
-    if (bought && results.job->catalogue->item(line.item)) return line.item;
-  }
-  return {};
-}
-
-void choose_rows(QTableView* table, std::vector<int> rows) {
-  table->clearSelection();
-  for (const int row : rows)
-    table->selectionModel()->select(table->model()->index(row, 0),
-                                    QItemSelectionModel::Select | QItemSelectionModel::Rows);
-}
-
 TEST(Office, threeVersionsAndTheFirstKeepsItsTotal) {
-  Seat at;
+  seat::Seat at;
   ASSERT_TRUE(person::wait_for_results(at.desk));
-  const std::string item = bought_item(*at.desk.results());
+  const std::string item = seat::bought_item(*at.desk.results());
   ASSERT_FALSE(item.empty());
   const QString first = at.total();
   at.save_version("As quoted");
@@ -107,7 +39,7 @@ TEST(Office, threeVersionsAndTheFirstKeepsItsTotal) {
   auto* versions = shown->findChild<QTableView*>("book-versions");
   ASSERT_NE(versions, nullptr);
   ASSERT_EQ(versions->model()->rowCount(), 3);
-  choose_rows(versions, {2});  // the newest stands first
+  seat::choose_rows(versions, {2});  // the newest stands first
   QTest::mouseClick(shown->findChild<QPushButton*>("book-show-version"), Qt::LeftButton);
   auto* version = shown->findChild<ui::VersionWindow*>();
   ASSERT_NE(version, nullptr);
@@ -116,7 +48,7 @@ TEST(Office, threeVersionsAndTheFirstKeepsItsTotal) {
   version->close();
 
   // Compared with the third: every coin of the difference in the lines, and the sum of them in words.
-  choose_rows(versions, {0, 2});
+  seat::choose_rows(versions, {0, 2});
   QTest::mouseClick(shown->findChild<QPushButton*>("book-compare"), Qt::LeftButton);
   auto* compared = at.window->findChild<ui::CompareWindow*>();
   ASSERT_NE(compared, nullptr);
@@ -128,7 +60,7 @@ TEST(Office, threeVersionsAndTheFirstKeepsItsTotal) {
   EXPECT_EQ(found.total_by, kept.front().total - kept.back().total);
   EXPECT_FALSE(found.changes.empty());
   compared->close();
-  choose_rows(versions, {2});
+  seat::choose_rows(versions, {2});
 
   // Work goes on from the first: its prices are back, as one step that can be undone.
   QTest::mouseClick(shown->findChild<QPushButton*>("book-work-on"), Qt::LeftButton);
@@ -137,6 +69,24 @@ TEST(Office, threeVersionsAndTheFirstKeepsItsTotal) {
   at.desk.undo();
   ASSERT_TRUE(person::wait_for_results(at.desk));
   EXPECT_EQ(at.total(), third);
+}
+
+// Each action of the office opens its window, of the book that the office has.
+TEST(Office, everyActionOpensItsWindow) {
+  seat::Seat at;
+  at.save_version("As quoted");
+  const struct {
+    const char* action;
+    const char* window;
+  } rows[] = {{"visit", "visit-window"},
+              {"backups", "backups-window"}};
+  for (const auto& row : rows) {
+    at.window->actions_by_id()[row.action].trigger();
+    auto* opened = at.window->findChild<QDialog*>(QString::fromLatin1(row.window));
+    ASSERT_NE(opened, nullptr) << row.action;
+    EXPECT_TRUE(opened->isVisible()) << row.action;
+    opened->close();
+  }
 }
 
 }  // namespace

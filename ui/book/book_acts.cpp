@@ -91,7 +91,7 @@ void BookWindow::job_chosen() {
 void BookWindow::versions_chosen() {
   const auto chosen = chosen_versions();
   show_->setEnabled(chosen.size() == 1);
-  work_on_->setEnabled(chosen.size() == 1);
+  for (QPushButton* one : {work_on_, today_, otherwise_}) one->setEnabled(chosen.size() == 1);
   compare_->setEnabled(chosen.size() == 2);
 }
 

@@ -41,7 +41,7 @@ BookWindow::BookWindow(store::JobBook& book, QWidget* parent)
   halves->setStretchFactor(0, 3);
   halves->setStretchFactor(1, 2);
   said_ = plain_label(this, "book-said");
-  said_->setAccessibleName(tr("What went wrong"));
+  said_->setAccessibleName(tr("What is said"));
   said_->hide();
   auto* rows = new QVBoxLayout(this);
   rows->setContentsMargins(px(16), px(12), px(16), px(12));
@@ -149,7 +149,10 @@ QWidget* BookWindow::make_versions() {
     emit compare_versions(two.back(), two.front());
   });
   compare_->setToolTip(tr("Choose two versions with Ctrl"));
-  for (QPushButton* one : {save_, show_, work_on_, compare_}) flow->addWidget(one);
+  today_ = button("book-today", tr("At today's prices"), [this] { emit at_todays_prices(chosen_versions().front()); });
+  otherwise_ =
+      button("book-otherwise", tr("Built otherwise ..."), [this] { emit built_otherwise(chosen_versions().front()); });
+  for (QPushButton* one : {save_, show_, work_on_, compare_, today_, otherwise_}) flow->addWidget(one);
   rows->addLayout(flow);
   connect(version_table_, &QTableView::activated, this, &BookWindow::open_version);
   return half;

@@ -31,6 +31,7 @@ class BookWindow : public QDialog {
  public slots:
   void refresh();  // reads the list anew; call it after something was written
   void choose(std::int64_t job);
+  void tell(const QString& fault);  // one sentence at the foot; empty takes it away
 
  signals:
   void open_job(qint64 job);
@@ -39,6 +40,8 @@ class BookWindow : public QDialog {
   void write_job(qint64 job);  // into a job file
   void save_version(qint64 job);
   void compare_versions(qint64 before, qint64 after);  // the older one first
+  void at_todays_prices(qint64 version);               // beside it; the version stays as it is
+  void built_otherwise(qint64 version);                // the same
   void work_on_from(qint64 version);                   // the job becomes what it was in that version
 
  private:
@@ -54,7 +57,6 @@ class BookWindow : public QDialog {
   void set_state(int state);
   void open_version();
   void write_sheet(const store::Document& sheet, const QString& file);
-  void tell(const QString& fault);
 
   store::JobBook& book_;
   JobModel* jobs_;
@@ -70,6 +72,7 @@ class BookWindow : public QDialog {
   QLabel* said_ = nullptr;
   QPushButton *open_ = nullptr, *copy_ = nullptr, *archive_ = nullptr, *write_ = nullptr;
   QPushButton *save_ = nullptr, *show_ = nullptr, *compare_ = nullptr, *work_on_ = nullptr;
+  QPushButton *today_ = nullptr, *otherwise_ = nullptr;
   std::int64_t open_job_ = 0;
 };
 

@@ -12,10 +12,11 @@
 #include "estimate/money_words.h"
 #include "files/compare_text.h"
 #include "files/files.h"
+#include "ui/book/book_table.h"
 #include "ui/compare/changed_view.h"
 #include "ui/look/theme.h"
+#include "ui/panels/panel_words.h"
 #include "ui/words/words.h"
-#include "units/number.h"
 
 namespace ui {
 
@@ -26,6 +27,7 @@ QTreeWidget* list(const char* name, const QString& accessible, const QStringList
   made->setObjectName(QString::fromLatin1(name));
   made->setAccessibleName(accessible);
   made->setHeaderLabels(columns);
+  made->setItemDelegate(new WholeRows(made));
   made->setUniformRowHeights(true);
   made->setAllColumnsShowFocus(true);
   for (int column = 1; column < columns.size(); ++column)
@@ -50,7 +52,7 @@ void fit(QTreeWidget* list, int wide = 0) {
 
 QString quantity(const std::optional<estimate::KeptLine>& line) {
   if (!line) return QStringLiteral("-");
-  return QString::fromStdString(units::show_grouped(line->order_quantity, 2) + " " + line->order_unit);
+  return shown_count(line->order_quantity, line->order_unit);
 }
 
 QString sign_of(estimate::Difference what) {
@@ -192,17 +194,23 @@ QWidget* CompareWindow::foot() {
   text->setObjectName(QStringLiteral("compare-text"));
   auto* csv = new QPushButton(tr("Save as CSV"));
   csv->setObjectName(QStringLiteral("compare-csv"));
+  auto* order = new QPushButton(tr("Change order ..."));
+  order->setObjectName(QStringLiteral("compare-order"));
+  order->setEnabled(before_.id != 0 && after_.id != 0 && comparison_.comparable);
+  order->setToolTip(order->isEnabled() ? QString() : tr("A change order is made of two saved versions"));
   auto* close = new QPushButton(tr("Close"));
   close->setObjectName(QStringLiteral("compare-close"));
-  for (QPushButton* other : {text, csv}) other->setAutoDefault(false);
+  for (QPushButton* other : {text, csv, order}) other->setAutoDefault(false);
   close->setDefault(true);
   row->addWidget(text);
   row->addWidget(csv);
+  row->addWidget(order);
   row->addStretch(1);
   row->addWidget(close);
   connect(text, &QPushButton::clicked, this,
           [this] { save(tr("Save as text"), QStringLiteral(".txt"), this->text()); });
   connect(csv, &QPushButton::clicked, this, [this] { save(tr("Save as CSV"), QStringLiteral(".csv"), this->csv()); });
+  connect(order, &QPushButton::clicked, this, [this] { emit change_order(before_.id, after_.id); });
   connect(close, &QPushButton::clicked, this, &QDialog::close);
   return made;
 }

@@ -15,9 +15,11 @@ struct Version {
   std::shared_ptr<const plan::Job> job;
   estimate::Kept kept;
   QString name;
+  std::int64_t id = 0;  // in the book; 0: it is not kept there
 };
 
-// Reads what it is given and changes nothing. Text and CSV are saved where the person says.
+// Reads what it is given and changes nothing. Text and CSV are saved where the person says. A change order is made of
+// two versions that the book keeps, and of nothing else: what it says must be found again.
 class CompareWindow : public QDialog {
   Q_OBJECT
  public:
@@ -27,6 +29,9 @@ class CompareWindow : public QDialog {
   QString total_words() const;
   std::string text() const;
   std::string csv() const;
+
+ signals:
+  void change_order(qint64 before, qint64 after);  // of two versions of the book
 
  private:
   QTreeWidget* lines();

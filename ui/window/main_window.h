@@ -19,6 +19,7 @@ class Header;
 class PlanView;
 class Prompt;
 class SelectedPanel;
+enum class Settling;
 class SitePlans;
 class StagePanel;
 class StartPage;
@@ -31,9 +32,10 @@ class TotalPanel;
 struct Shelf {
   std::function<void()> show_book;  // the job book: its jobs and their versions
   std::function<void()> save_version;
-  std::function<void()> compare;            // the newest version with the job as it stands
-  std::function<QString()> version_state;   // of the open job, for the header
-  std::function<void(plan::Job)> take_job;  // a new job, or one from a file: kept and opened
+  std::function<void()> compare;                                      // the newest version with the job as it stands
+  std::vector<std::pair<const char*, std::function<void()>>> office;  // what else is done there, by the action's id
+  std::function<QString()> version_state;                             // of the open job, for the header
+  std::function<void(plan::Job)> take_job;                            // a new job, or one from a file: kept and opened
   std::function<std::shared_ptr<const catalogue::Catalogue>()> catalogue;  // the book's, for new jobs and choices
   std::function<problem::Result<void>(const catalogue::Catalogue&)>
       put_items;                                       // those of it that the book has otherwise
@@ -60,6 +62,8 @@ class MainWindow : public QMainWindow {
   bool write_job_file(const QString& file) { return write_job_file(file, desk_->job()); }
   bool write_job_file(const QString& file, const plan::Job& job);
   bool read_job_file(const QString& file);
+  // Asks where the open job's catalogue is not as the book's; what is taken of the book is one edit.
+  void settle_prices(Settling settling);
   bool bring_in_site_plan(const QString& file, int page = 1);
   bool bring_in_outlines(const QString& file);
 
@@ -88,7 +92,7 @@ class MainWindow : public QMainWindow {
   void fold(bool narrow);
   void place_drawer();
   void refuse(const problem::Problem& problem);
-  bool settle_with_book(plan::Job& job);
+  bool settle_with_book(plan::Job& job, Settling settling);
   template <class Slot>
   void on(const char* id, Slot slot) {
     connect(&actions_[id], &QAction::triggered, this, slot);

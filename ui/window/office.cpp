@@ -1,32 +1,40 @@
 #include "ui/window/office.h"
 
+#include <QApplication>
 #include <QFileDialog>
 
 #include "results/kept_of.h"
 #include "ui/book/book_window.h"
 #include "ui/book/book_words.h"
 #include "ui/book/save_version.h"
-#include "ui/compare/compare_window.h"
+#include "ui/office/backups_window.h"
+#include "ui/office/order_book.h"
+#include "ui/office/restoring.h"
+#include "ui/office/visit_window.h"
 #include "ui/panels/panel_words.h"
 
 namespace ui {
 
-namespace {
-
-// A saved version as one side of a comparison.
-Version side(const store::Version& version) {
-  const QString name = QString::fromStdString(version.row.name);
-  return {std::make_shared<const plan::Job>(version.job), version.kept,
-          name.isEmpty() ? Office::tr("Version %1").arg(version.row.number)
-                         : Office::tr("Version %1, %2").arg(version.row.number).arg(name)};
+Office::Office(Desk& desk, store::JobBook& book, Keeper& keeper, std::function<MainWindow*()> window,
+               const Shelf& shelf, std::string folder)
+    : desk_(desk),
+      book_(book),
+      keeper_(keeper),
+      window_(std::move(window)),
+      keep_(shelf.keep),
+      folder_(std::move(folder)),
+      side_by_side_(desk, book, [this] { return window_(); }, shelf.catalogue) {
+  connect(&side_by_side_, &SideBySide::said, this, &Office::say);
+  connect(&side_by_side_, &SideBySide::change_order, this, &Office::change_order);
 }
 
-}  // namespace
+void Office::tell(const problem::Problem& problem) { say(told(problem)); }
 
-Office::Office(Desk& desk, store::JobBook& book, Keeper& keeper, std::function<MainWindow*()> window)
-    : desk_(desk), book_(book), keeper_(keeper), window_(std::move(window)) {}
-
-void Office::tell(const problem::Problem& problem) { desk_.say(told(problem)); }
+void Office::say(const QString& sentence) {
+  auto* shown = window_()->findChild<BookWindow*>();
+  if (shown != nullptr && shown->isVisible()) shown->tell(sentence);
+  desk_.say(sentence);
+}
 
 BookWindow* Office::show_book() {
   MainWindow* window = window_();
@@ -45,7 +53,9 @@ BookWindow* Office::show_book() {
   });
   connect(shown, &BookWindow::write_job, this, [this](qint64 job) { write_job(job); });
   connect(shown, &BookWindow::save_version, this, [this](qint64) { save_version(); });
-  connect(shown, &BookWindow::compare_versions, this, [this](qint64 before, qint64 after) { compare(before, after); });
+  connect(shown, &BookWindow::compare_versions, &side_by_side_, &SideBySide::versions);
+  connect(shown, &BookWindow::at_todays_prices, &side_by_side_, &SideBySide::today);
+  connect(shown, &BookWindow::built_otherwise, &side_by_side_, &SideBySide::otherwise);
   connect(shown, &BookWindow::work_on_from, this, [this](qint64 version) { work_on_from(version); });
   return shown;
 }
@@ -99,27 +109,60 @@ void Office::work_on_from(std::int64_t version) {
   desk_.edit(kept->job, tr("Work on from version %1").arg(kept->row.number));
 }
 
-void Office::compare(std::int64_t before, std::int64_t after) {
-  const auto first = book_.version(before);
-  if (!first) return tell(first.error());
-  const auto second = book_.version(after);
-  if (!second) return tell(second.error());
-  show_comparison(side(*first), side(*second), window_());
+void Office::compare_with_now() { side_by_side_.with_now(keeper_.id()); }
+
+std::optional<std::int64_t> Office::chosen_version() {
+  auto* shown = window_()->findChild<BookWindow*>();
+  if (shown != nullptr && shown->isVisible())
+    if (const auto chosen = shown->chosen_versions(); !chosen.empty()) return chosen.front();
+  const auto versions = book_.versions(keeper_.id());
+  if (!versions) {
+    tell(versions.error());
+  } else if (versions->empty()) {
+    say(tr("No version of this job is saved yet: save one first"));
+  } else {
+    return versions->front().id;
+  }
+  return std::nullopt;
 }
 
-void Office::compare_with_now() {
+std::vector<std::pair<const char*, std::function<void()>>> Office::actions() {
+  return {{"today",
+           [this] {
+             if (const auto version = chosen_version()) side_by_side_.today(*version);
+           }},
+          {"otherwise", [this] { side_by_side_.otherwise(0); }},
+          {"change-order", [this] { change_order_of_newest(); }},
+          {"visit", [this] { show_visit_window(desk_, keep_, window_()); }},
+          {"backups", [this] { show_backups(); }}};
+}
+
+void Office::show_backups() {
+  auto* window = new BackupsWindow(folder_, !book_.only_read(), window_());
+  connect(window, &BackupsWindow::restore, this, &Office::restore);
+  window->show();
+  window->activateWindow();
+}
+
+void Office::restore(const QString& backup) {
+  if (const auto noted = note_restore(folder_, backup.toStdString()); !noted) return tell(noted.error());
+  QApplication::exit(start_again);
+}
+
+void Office::change_order(std::int64_t before, std::int64_t after) {
+  if (const auto shown = show_change_order(book_, before, after, window_()); !shown) tell(shown.error());
+}
+
+void Office::change_order_of_newest() {
+  auto* shown = window_()->findChild<BookWindow*>();
+  if (shown != nullptr && shown->isVisible())
+    if (const auto chosen = shown->chosen_versions(); chosen.size() == 2)
+      return change_order(chosen.back(), chosen.front());
   const auto versions = book_.versions(keeper_.id());
   if (!versions) return tell(versions.error());
-  const ResultsPtr results = desk_.results();
-  if (versions->empty() || !results || results->job != desk_.job_ptr()) {
-    desk_.say(versions->empty() ? tr("No version of this job is saved yet: save one, and later changes show against it")
-                                : tr("The numbers are still being worked out: compare in a moment"));
-    return;
-  }
-  const auto newest = book_.version(versions->front().id);
-  if (!newest) return tell(newest.error());
-  show_comparison(side(*newest), {results->job, results::kept_of(*results, GROUNDCOURSE_VERSION), tr("Now")},
-                  window_());
+  if (versions->size() < 2)
+    return say(tr("A change order is made of two saved versions: save one as it was agreed and one as it is wanted"));
+  change_order((*versions)[1].id, (*versions)[0].id);
 }
 
 void Office::write_job(std::int64_t job) {

@@ -6,6 +6,7 @@
 #include <functional>
 
 #include "ui/desk/desk.h"
+#include "ui/office/side_by_side.h"
 #include "ui/window/keeper.h"
 #include "ui/window/main_window.h"
 
@@ -16,8 +17,11 @@ class BookWindow;
 class Office : public QObject {
   Q_OBJECT
  public:
-  // `window` gives the window of the moment: it is made anew when its language or light changes.
-  Office(Desk& desk, store::JobBook& book, Keeper& keeper, std::function<MainWindow*()> window);
+  // `window` gives the window of the moment: it is made anew when its language or light changes. Of the
+  // shelf the catalogue and the keeping of pictures are used; `folder` is the book's.
+  Office(Desk& desk, store::JobBook& book, Keeper& keeper, std::function<MainWindow*()> window, const Shelf& shelf = {},
+         std::string folder = store::data_folder());
+  static constexpr int start_again = 64;  // what the program ends with where it shall be started once more
 
   // Opens the job book's window, or brings it to the front.
   BookWindow* show_book();
@@ -26,18 +30,29 @@ class Office : public QObject {
   void save_version();
   void compare_with_now();        // the newest version with the job as it stands: what has changed since
   QString version_state() const;  // "working copy, after version 3"; empty: no version yet
+  std::vector<std::pair<const char*, std::function<void()>>> actions();  // the rest of the menu, by the action's id
+  SideBySide& side_by_side() { return side_by_side_; }
 
  private:
   void open_job(std::int64_t job);
   void work_on_from(std::int64_t version);
-  void compare(std::int64_t before, std::int64_t after);
+  // The version chosen in the job book, else the newest one of the open job; says so where there is none.
+  std::optional<std::int64_t> chosen_version();
   void write_job(std::int64_t job);
+  void change_order(std::int64_t before, std::int64_t after);
+  void show_backups();
+  void restore(const QString& backup);
+  void change_order_of_newest();  // of the two versions chosen in the job book, else of the two newest
   void refresh();
   void tell(const problem::Problem& problem);
+  void say(const QString& sentence);  // in the job book's window where it is open, else in the prompt
   Desk& desk_;
   store::JobBook& book_;
   Keeper& keeper_;
   std::function<MainWindow*()> window_;
+  std::function<std::string(const QByteArray&)> keep_;
+  std::string folder_;
+  SideBySide side_by_side_;
 };
 
 }  // namespace ui

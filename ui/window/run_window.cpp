@@ -2,8 +2,8 @@
 
 #include <QApplication>
 #include <QFile>
+#include <QProcess>
 #include <QTimer>
-#include <clocale>
 #include <cstdio>
 #include <thread>
 
@@ -13,7 +13,9 @@
 #include "store/catalogue_book.h"
 #include "store/job_book.h"
 #include "store/now.h"
+#include "ui/book/differences_dialog.h"
 #include "ui/look/theme.h"
+#include "ui/office/restoring.h"
 #include "ui/window/keeper.h"
 #include "ui/window/main_window.h"
 #include "ui/window/office.h"
@@ -110,16 +112,35 @@ problem::Result<plan::Job> demo_job() {
   return files::read_job(file.readAll().toStdString(), "demo job");
 }
 
-int run_window(int& count, char** words, const std::string& file) {
-  if (!display_there())
-    return refuse(
-        QStringLiteral("there is no display for the window: start it where DISPLAY or WAYLAND_DISPLAY is set, "
-                       "or give a command (groundcourse --help)"));
-  QApplication application(count, words);
-  // Qt has taken over the person's locale. Whatever writes numbers by printf (spreadsheets) keeps its decimal points.
-  std::setlocale(LC_NUMERIC, "C");
-  QApplication::setApplicationName(QStringLiteral("groundcourse"));
-  if (const QString fault = prepare(application); !fault.isEmpty()) return refuse(fault);
+namespace {
+
+// What the window asks of the book and its catalogue.
+Shelf shelf_of(store::JobBook& book) {
+  Shelf shelf;
+  shelf.catalogue = []() -> std::shared_ptr<const catalogue::Catalogue> {
+    auto from = store::CatalogueBook::open();
+    if (!from) return std::make_shared<const catalogue::Catalogue>();
+    auto read = from->read();
+    return std::make_shared<const catalogue::Catalogue>(read ? std::move(*read) : catalogue::Catalogue{});
+  };
+  shelf.put_items = [](const catalogue::Catalogue& settled) -> problem::Result<void> {
+    auto into = store::CatalogueBook::open();
+    if (!into) return std::unexpected(into.error());
+    return into->put(settled, "job file");
+  };
+  shelf.keep = [&book](const QByteArray& bytes) {
+    const auto kept = book.keep(bytes.toStdString());
+    return kept ? *kept : std::string();
+  };
+  shelf.body = [&book](const std::string& sha) {
+    const auto bytes = book.body(sha);
+    return bytes ? QByteArray::fromStdString(*bytes) : QByteArray();
+  };
+  return shelf;
+}
+
+// From the opening of the book to its end. `first_said` is said in the prompt.
+int sit(const std::string& file, const std::optional<QString>& first_said) {
   auto book = store::JobBook::open_or_read();
   if (!book) return refuse(book.error());
   auto begun = begin_with(*book, file);
@@ -135,41 +156,26 @@ int run_window(int& count, char** words, const std::string& file) {
   } else if (auto kept = keeper.add(); !kept && !only_read) {
     return refuse(kept.error());
   }
-  Shelf shelf;
-  shelf.catalogue = []() -> std::shared_ptr<const catalogue::Catalogue> {
-    auto from = store::CatalogueBook::open();
-    if (!from) return std::make_shared<const catalogue::Catalogue>();
-    auto read = from->read();
-    return std::make_shared<const catalogue::Catalogue>(read ? std::move(*read) : catalogue::Catalogue{});
-  };
-  shelf.put_items = [](const catalogue::Catalogue& settled) -> problem::Result<void> {
-    auto into = store::CatalogueBook::open();
-    if (!into) return std::unexpected(into.error());
-    return into->put(settled, "job file");
-  };
+  Shelf shelf = shelf_of(*book);
   Windows windows(desk);
   shelf.take_job = [&keeper, &desk, &windows](plan::Job job) {
     desk.open(std::make_shared<const plan::Job>(std::move(job)));
     if (auto kept = keeper.add(); !kept) desk.say(QString::fromStdString(kept.error().text));
     windows.window().show_version_state();
   };
-  shelf.keep = [&book](const QByteArray& bytes) {
-    const auto kept = book->keep(bytes.toStdString());
-    return kept ? *kept : std::string();
-  };
-  shelf.body = [&book](const std::string& sha) {
-    const auto bytes = book->body(sha);
-    return bytes ? QByteArray::fromStdString(*bytes) : QByteArray();
-  };
-  Office office(desk, *book, keeper, [&windows] { return &windows.window(); });
+  Office office(desk, *book, keeper, [&windows] { return &windows.window(); }, shelf);
   shelf.show_book = [&office] { office.show_book(); };
   shelf.save_version = [&office] { office.save_version(); };
   shelf.compare = [&office] { office.compare_with_now(); };
   shelf.version_state = [&office] { return office.version_state(); };
+  shelf.office = office.actions();
   windows.set_shelf(shelf);
   windows.make();
   if (begun->first) windows.window().show_first_start();
   if (only_read) desk.say(QString::fromStdString(only_read->text + ": " + only_read->mend));
+  if (first_said) desk.say(*first_said);
+  // A job from a file is asked about as one that is brought in.
+  if (!file.empty()) QTimer::singleShot(0, qApp, [&windows] { windows.window().settle_prices(Settling::bring_in); });
   // Today's backup, beside the window: it reads the book and waits for nobody.
   std::optional<std::jthread> backup;
   if (!only_read) {
@@ -183,6 +189,21 @@ int run_window(int& count, char** words, const std::string& file) {
   settings_file().setValue("job/open", QVariant::fromValue<qlonglong>(keeper.id()));
   if (auto settled = book->settle(); !settled) return refuse(settled.error());
   return code;
+}
+
+}  // namespace
+
+int run_window(int& count, char** words, const std::string& file) {
+  if (!display_there())
+    return refuse(
+        QStringLiteral("there is no display for the window: start it where DISPLAY or WAYLAND_DISPLAY is set, "
+                       "or give a command (groundcourse --help)"));
+  QApplication application(count, words);
+  QApplication::setApplicationName(QStringLiteral("groundcourse"));
+  if (const QString fault = prepare(application); !fault.isEmpty()) return refuse(fault);
+  const int code = sit(file, restore_noted(store::data_folder(), store::utc_now()));
+  if (code != Office::start_again) return code;
+  return QProcess::startDetached(QCoreApplication::applicationFilePath(), {}) ? 0 : 1;
 }
 
 }  // namespace ui

@@ -69,14 +69,14 @@ bool MainWindow::write_job_file(const QString& file, const plan::Job& job) {
   return fault.isEmpty();
 }
 
-// A job from elsewhere brings its items and prices: where the book has them otherwise the person says what becomes of
-// them. False where they leave it, or the book can't be written.
-bool MainWindow::settle_with_book(plan::Job& job) {
+// A job has items and prices of its own: where the book has them otherwise the person says what becomes of them. False
+// where they leave it, or the book can't be written.
+bool MainWindow::settle_with_book(plan::Job& job, Settling settling) {
   const auto book = shelf_.catalogue ? shelf_.catalogue() : nullptr;
   if (!book) return true;
   const auto found = catalogue::differences(*job.catalogue, *book);
   if (found.empty()) return true;
-  const auto choices = ask_differences(found, job.heading, this);
+  const auto choices = ask_differences(found, job.heading, settling, this);
   if (!choices) return false;
   catalogue::Settled settled = catalogue::settled(*job.catalogue, *book, *choices);
   if (shelf_.put_items && !catalogue::same(settled.book, *book)) {
@@ -87,6 +87,15 @@ bool MainWindow::settle_with_book(plan::Job& job) {
   }
   job.catalogue = std::make_shared<const catalogue::Catalogue>(std::move(settled.job));
   return true;
+}
+
+void MainWindow::settle_prices(Settling settling) {
+  plan::Job job = desk_->job();
+  if (!settle_with_book(job, settling)) return;
+  if (plan::same(job, desk_->job()))
+    prompt_->say(tr("The job stays as it is priced"));
+  else
+    desk_->edit(job, tr("Prices of the book"));
 }
 
 bool MainWindow::read_job_file(const QString& file) {
@@ -100,7 +109,7 @@ bool MainWindow::read_job_file(const QString& file) {
     refuse(job.error());
     return false;
   }
-  if (!settle_with_book(*job)) return false;
+  if (!settle_with_book(*job, Settling::bring_in)) return false;
   if (shelf_.take_job) {
     shelf_.take_job(std::move(*job));
   } else {
@@ -175,6 +184,9 @@ void MainWindow::connect_files() {
   kept_by("open-job", shelf_.show_book);
   kept_by("save-version", shelf_.save_version);
   kept_by("compare", shelf_.compare);
+  kept_by("book-prices", shelf_.catalogue ? [this] { settle_prices(Settling::open_job); } : std::function<void()>());
+  for (const char* id : {"visit", "today", "otherwise", "change-order", "backups"}) actions_[id].setEnabled(false);
+  for (const auto& [id, does] : shelf_.office) kept_by(id, does);
   on("demo-job", [this] {
     auto job = demo_job();
     if (!job) {
