@@ -5,6 +5,7 @@
 #include <map>
 
 #include "estimate/quantile.h"
+#include "estimate/words.h"
 #include "units/number.h"
 
 namespace estimate {
@@ -57,11 +58,13 @@ Sums worked_of(const ClosedRecord& record) {
   return sums;
 }
 
-std::string shown(double number) {
+// "1,010 pieces"
+std::string shown(double number, const std::string& unit) {
   std::string text = units::show_grouped(number, 2);
   while (text.ends_with('0')) text.pop_back();
   if (text.ends_with('.')) text.pop_back();
-  return text;
+  const std::string words = counted(number, unit);
+  return text + words.substr(words.find(' '));
 }
 
 // `values` rise.
@@ -97,9 +100,8 @@ void look_at_use(const catalogue::Catalogue& now, const ClosedRecord& record, Of
     if (!item) continue;
     CatalogueOffer& offer = items[id];
     offer = {Offered::breakage, id, item->name.en, "", item->breakage, {}, {}, std::move(offer.jobs), ""};
-    offer.jobs.push_back(
-        {record.job, record.name, record.conditions, sum.really / sum.meant - 1,
-         "used " + shown(sum.really) + " " + sum.unit + ", needed " + shown(sum.meant) + " " + sum.unit});
+    offer.jobs.push_back({record.job, record.name, record.conditions, sum.really / sum.meant - 1,
+                          "used " + shown(sum.really, sum.unit) + ", needed " + shown(sum.meant, sum.unit)});
   }
 }
 
@@ -112,7 +114,7 @@ void look_at_hours(const catalogue::Catalogue& now, const ClosedRecord& record, 
     offer = {Offered::rate,         id, rate->name.en, rate->si_unit, rate->hours_per_si_unit, {}, {},
              std::move(offer.jobs), ""};
     offer.jobs.push_back({record.job, record.name, record.conditions, then->hours_per_si_unit * sum.really / sum.meant,
-                          "worked " + shown(sum.really) + " h, estimated " + shown(sum.meant) + " h at " +
+                          "worked " + shown(sum.really, "h") + ", estimated " + shown(sum.meant, "h") + " at " +
                               units::write_number(then->hours_per_si_unit) + " h per " + then->si_unit});
   }
 }

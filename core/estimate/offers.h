@@ -48,7 +48,7 @@ struct SeenInJob {
   std::string name;
   JobConditions conditions;
   double value = 0;
-  std::string working;  // "used 1,040 piece, needed 1,000 piece"
+  std::string working;  // "used 1,040 pieces, needed 1,000 pieces"
 };
 
 enum class Offered { breakage, rate };

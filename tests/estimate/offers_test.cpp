@@ -49,7 +49,7 @@ TEST(Offers, BreakageIsTheMedianOfWhatWasUsedOverWhatWasNeeded) {
   EXPECT_EQ(offer->note, "from 5 closed jobs");
   ASSERT_EQ(offer->jobs.size(), 5U);
   EXPECT_EQ(offer->jobs[0].name, "Job 1");
-  EXPECT_EQ(offer->jobs[0].working, "used 1,010 piece, needed 1,000 piece");
+  EXPECT_EQ(offer->jobs[0].working, "used 1,010 pieces, needed 1,000 pieces");
   EXPECT_EQ(find(all, "stone"), nullptr) << "nobody entered its use";
 }
 

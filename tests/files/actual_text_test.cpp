@@ -147,7 +147,7 @@ TEST(OffersText, ShowsTheSpreadAndTheJobs) {
   rate.note = "2 closed jobs: no offer from fewer than 3";
   const std::string text = files::offers_text({offer, rate}, units::System::us);
   for (const char* part : {"Broken or spoilt: Unit", "3 %", "4 %, from 3 closed jobs", "upper quartile 5 %, most 30 %",
-                           "@Elm Row: 1 %, used 1,010 piece", "narrow gate x 1.15; way in 3'", "30 % of the outlines",
+                           "@Elm Row: 1 %, used 1,010 piece", "narrow gate x 1.15; way in 3'", "; 30 % of",
                            "no conditions noted", "Hours: Unit", "no offer from fewer than 3", "median 0.04 h per m2"})
     EXPECT_NE(text.find(part), std::string::npos) << part << "\n" << text;
   const auto table = files::read_csv(files::offers_csv({offer, rate}, units::System::metric), "offers.csv");
