@@ -1,5 +1,6 @@
 #include "ui/paint/lines.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "ui/look/theme.h"
@@ -21,9 +22,29 @@ QPen pen(const QColor& colour, double width, std::initializer_list<double> dash_
 
 QColor edge_of(Material material) { return material == Material::none ? theme().ink2 : look(material).line; }
 
-// From the top edge down the slope, which is to the left of an outline that runs counter-clockwise on the plan.
+// From where to where on a segment one sees it: all of a hole of kilometres, close to, would be millions of marks.
+std::pair<double, double> seen(QPointF from, QPointF way, double length, const QRectF& room) {
+  double first = 0, last = length;
+  const auto between = [&](double at, double by, double low, double high) {
+    if (by == 0) {
+      if (at < low || at > high) last = first;
+      return;
+    }
+    const auto [near, far] = std::minmax({(low - at) / by, (high - at) / by});  // by value
+    first = std::max(first, near);
+    last = std::min(last, far);
+  };
+  between(from.x(), way.x(), room.left(), room.right());
+  between(from.y(), way.y(), room.top(), room.bottom());
+  return {first, last};
+}
+
+// From the top edge down the slope, which is to the left of an outline that runs counter-clockwise on the plan; long
+// ones and short ones by turns.
 void slope_marks(QPainter& painter, const QPainterPath& path) {
   constexpr double apart = 5, deep = 8, shallow = 4;
+  const QRectF clip = painter.hasClipping() ? painter.clipBoundingRect() : path.boundingRect();
+  const QRectF room = clip.adjusted(-deep, -deep, deep, deep);
   bool whole = true;
   for (const QPolygonF& ring : path.toSubpathPolygons()) {
     double left = apart;
@@ -32,10 +53,19 @@ void slope_marks(QPainter& painter, const QPainterPath& path) {
       const double length = std::hypot(way.x(), way.y());
       if (length <= 0) continue;
       const QPointF ahead = way / length, down(ahead.y(), -ahead.x());
-      for (; left <= length; left += apart, whole = !whole) {
+      const auto [first, last] = seen(ring[i], ahead, length, room);
+      // Marks passed over unseen keep their turn.
+      const auto pass = [&](double to) {
+        const double marks = std::max(0.0, std::ceil((to - left) / apart));
+        if (std::fmod(marks, 2) == 1) whole = !whole;
+        left += marks * apart;
+      };
+      pass(std::min(first, length));
+      for (; left <= last; left += apart, whole = !whole) {
         const QPointF at = ring[i] + left * ahead;
         painter.drawLine(at, at + (whole ? deep : shallow) * down);
       }
+      pass(std::nextafter(length, 2 * length));
       left -= length;
     }
   }

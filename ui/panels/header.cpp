@@ -6,6 +6,7 @@
 #include <QPainter>
 #include <algorithm>
 
+#include "ui/look/plain_tip.h"
 #include "ui/look/theme.h"
 #include "ui/panels/flat_button.h"
 #include "ui/words/words.h"
@@ -120,7 +121,7 @@ void Header::show_job() {
   const bool both = std::min(metrics.horizontalAdvance(shown), px(160)) + state_room <= room;
   version_->setVisible(both);
   name_->setText(metrics.elidedText(shown, Qt::ElideRight, both ? room - state_room : room));
-  name_->setToolTip(shown + QStringLiteral(" · ") + state_);
+  name_->setToolTip(plain_tip(shown + QStringLiteral(" · ") + state_));
   name_->setAccessibleName(shown + QStringLiteral(", ") + state_);
   show_steps();
 }

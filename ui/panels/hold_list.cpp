@@ -7,6 +7,7 @@
 #include <QLineEdit>
 #include <QVBoxLayout>
 
+#include "ui/look/plain_tip.h"
 #include "ui/look/theme.h"
 #include "ui/panels/flat_button.h"
 #include "ui/panels/flow_layout.h"
@@ -161,7 +162,7 @@ QWidget* HoldList::made_row(const HoldRow& row) {
   const QString what = row.limit.isEmpty() ? row.what : row.what + QStringLiteral(" · ") + row.limit;
   QLabel* name = words(what, Type::text, theme().ink, made);
   name->setWordWrap(true);
-  name->setToolTip(row.source);
+  name->setToolTip(plain_tip(row.source));
   text->addWidget(name);
   QString under = row.before.isEmpty() ? QString() : tr("before %1").arg(row.before);
   if (!row.who.isEmpty() && !row.seen) under += (under.isEmpty() ? QString() : QStringLiteral(" · ")) + row.who;

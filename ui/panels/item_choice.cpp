@@ -8,6 +8,7 @@
 #include <QStyledItemDelegate>
 #include <QVBoxLayout>
 
+#include "ui/look/plain_tip.h"
 #include "ui/look/theme.h"
 
 namespace ui {
@@ -91,7 +92,7 @@ void OfferList::add_offer(const Offer& offer, bool now) {
   item->setData(id_role, QString::fromStdString(offer.id));
   item->setData(price_role, offer.price);
   item->setData(Qt::AccessibleTextRole, offer.price.isEmpty() ? offer.name : offer.name + ", " + offer.price);
-  item->setToolTip(offer.name);
+  item->setToolTip(plain_tip(offer.name));
   if (now) list_->setCurrentItem(item);
 }
 
@@ -169,7 +170,7 @@ void ItemChoice::show_choice(const Offer& now, bool may_be_empty, std::function<
   now_ = now;
   may_be_empty_ = may_be_empty;
   offers_ = std::move(offers);
-  setToolTip(now_.price.isEmpty() ? now_.name : now_.name + ", " + now_.price);
+  setToolTip(plain_tip(now_.price.isEmpty() ? now_.name : now_.name + ", " + now_.price));
   setAccessibleDescription(toolTip());
   update();
 }

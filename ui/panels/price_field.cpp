@@ -6,6 +6,7 @@
 #include <QLineEdit>
 #include <QVBoxLayout>
 
+#include "ui/look/plain_tip.h"
 #include "ui/look/theme.h"
 #include "ui/panels/flat_button.h"
 #include "ui/panels/panel_words.h"
@@ -37,7 +38,7 @@ PriceField::PriceField(Desk& desk, plan::Id item, QWidget* parent)
   rows->setSpacing(px(1));
   auto* label = small_label(tr("Give a price for %1").arg(item_name()), theme().ink, this);
   label->setBuddy(field_);
-  label->setToolTip(label->text());
+  label->setToolTip(plain_tip(label->text()));
   label->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
   rows->addWidget(label);
   auto* row = new QHBoxLayout;

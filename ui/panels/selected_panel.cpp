@@ -7,6 +7,7 @@
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
+#include "ui/look/plain_tip.h"
 #include "ui/look/theme.h"
 #include "ui/panels/build_up_page.h"
 #include "ui/panels/edges_page.h"
@@ -148,7 +149,7 @@ void SelectedPanel::show_one(const plan::Element& element) {
   tag_->show_tag(QString::fromStdString(element.id));
   name_->setReadOnly(false);
   name_->setFocusPolicy(Qt::StrongFocus);
-  name_->setToolTip(QString::fromStdString(element.name));
+  name_->setToolTip(plain_tip(QString::fromStdString(element.name)));
   name_->set_value(element.name);
   kind_->setText(kind_words(element.kind));
   const bool area = std::holds_alternative<plan::PavedArea>(element.kind);

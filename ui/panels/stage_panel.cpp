@@ -6,6 +6,7 @@
 #include <QScrollArea>
 #include <QVBoxLayout>
 
+#include "ui/look/plain_tip.h"
 #include "ui/look/theme.h"
 #include "ui/panels/hold_list.h"
 #include "ui/panels/panel_words.h"
@@ -170,7 +171,7 @@ void StagePanel::show_stage() {
                        : tr("This stage covers %1 things that nobody has looked at yet.").arg(unseen));
   QStringList all;
   for (const QString& each : shown_.covers_unseen) all << each;
-  covers_->setToolTip(all.join(QLatin1Char('\n')));
+  covers_->setToolTip(plain_tip(all.join(QLatin1Char('\n'))));
   hold_head_->setVisible(!shown_.holds.empty());
   holds_->show(shown_.holds);
   show_cautions();
