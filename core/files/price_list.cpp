@@ -255,7 +255,8 @@ void part_doubles(PriceList& list) {
 }  // namespace
 
 std::optional<double> PriceRow::percent() const {
-  if (!before || before->by_others || before->amount == units::Money()) return std::nullopt;
+  const bool compared = can_be_taken() || fate == PriceFate::same || fate == PriceFate::doubled;
+  if (!compared || !before || before->by_others || before->amount == units::Money()) return std::nullopt;
   const std::int64_t was = before->amount.coins();
   return static_cast<double>(after.amount.coins() - was) * 100 / static_cast<double>(std::abs(was));
 }

@@ -55,7 +55,7 @@ struct PriceRow {
 
   bool can_be_taken() const { return fate == PriceFate::changes || fate == PriceFate::confirmed; }
   bool to_look_at() const { return large || older || by_others || retired || other_pack > 0; }
-  std::optional<double> percent() const;  // by how much; nothing where there was no price
+  std::optional<double> percent() const;  // by how much; nothing where the two can't be held together
 };
 
 struct PriceList {

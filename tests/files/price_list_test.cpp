@@ -102,6 +102,7 @@ TEST(PriceList, KeepsEveryRowAndSaysWhyItDoesNothing) {
     EXPECT_EQ(list.rows[i].line, static_cast<int>(i) + 2);
     EXPECT_FALSE(list.rows[i].name.empty());
     EXPECT_EQ(list.rows[i].can_be_taken(), i == 0);
+    EXPECT_EQ(list.rows[i].percent().has_value(), i == 0) << "nothing is compared that is for another measure";
   }
   EXPECT_EQ(list.rows[1].number, "nobody");
   EXPECT_EQ(list.rows[1].after.amount.coins(), 500);
