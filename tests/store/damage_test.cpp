@@ -193,7 +193,7 @@ TEST_P(NewFormKill, LeavesTheOldFormOrTheNewOneWhole) {
   std::printf("form %d: %d had the old form, %d the new one\n", GetParam(), olds, news);
 }
 
-INSTANTIATE_TEST_SUITE_P(Of, NewFormKill, ::testing::Values(3),
+INSTANTIATE_TEST_SUITE_P(Of, NewFormKill, ::testing::Values(3, 6),
                          [](const auto& one) { return "Form" + std::to_string(one.param); });
 
 }  // namespace
