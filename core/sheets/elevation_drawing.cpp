@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "sheets/paper_scale.h"
 #include "sheets/parts.h"
+#include "sheets/places.h"
 #include "sheets/source.h"
 
 namespace sheets {
@@ -13,10 +13,9 @@ namespace {
 
 using What = WallElevation::What;
 
-constexpr double face_wide_mm = 198, face_high_mm = 58;  // what the face may take on the narrower of the two papers
-constexpr double beside_mm = 20;                         // for the levels at each end
+constexpr double face_wide_mm = 209, face_high_mm = 66;  // what the face may take on the narrower of the two papers
+constexpr double beside_mm = 19;                         // for the levels at each end
 constexpr double line_mm = 5;                            // a line of words
-constexpr double letter_mm = 2.1;                        // a letter of them, about
 
 class Draughtsman {
  public:
@@ -38,6 +37,7 @@ class Draughtsman {
     figure_.high = {high_.x + scale_.under(beside_mm), high_.y + scale_.under(above_mm_)};
     drawing_.figure = std::make_shared<const Figure>(std::move(figure_));
     drawing_.scale = scale_.one_to;
+    drawing_.height_mm = 120;
     return std::move(drawing_);
   }
 
@@ -49,11 +49,6 @@ class Draughtsman {
   void label(Vec at, std::string words, const std::string& field, Align align = Align::centre, bool framed = false) {
     drawing_.labels.push_back({at, {std::move(words), of_element(wall_, field)}, align, 0, framed});
   }
-  static double wide_mm(const std::string& words) {
-    const auto letters = std::ranges::count_if(words, [](char byte) { return (byte & 0xC0) != 0x80; });  // of UTF-8
-    return letter_mm * static_cast<double>(letters) + 4;
-  }
-
   // Corners and curves over the top, at their places.
   void say_what_is_there() {
     double taken_to = -1e9;
@@ -64,7 +59,7 @@ class Draughtsman {
         words = filled(printed_, "curve, radius %1", {length_words(printed_, one.radius)});
       if (one.what == What::curve_ends) words = printed_.say("end of the curve");
       if (words.empty()) continue;
-      const double half = scale_.under(wide_mm(words) / 2), at = x(one.at);
+      const double half = scale_.under((label_wide_mm(words) + 3) / 2), at = x(one.at);
       // Past the words before it, or a line higher.
       const bool crowded = at - half < taken_to;
       const double up = high_.y + scale_.under(crowded ? 4 + line_mm : 4);
@@ -93,7 +88,7 @@ class Draughtsman {
       if (at - before < 1e-3) continue;
       before = at;
       const std::string words = one.at == 0 ? "0" : length_words(printed_, one.at);
-      const double half = scale_.under(wide_mm(words) / 2);
+      const double half = scale_.under((label_wide_mm(words) + 3) / 2);
       const auto row = std::ranges::find_if(ends, [&](double end) { return at - half >= end; });
       const std::size_t lower = row == ends.end() ? ends.size() - 1 : static_cast<std::size_t>(row - ends.begin());
       ends[lower] = at + half;
@@ -126,9 +121,13 @@ class Draughtsman {
     }
   }
 
+  // Words of layers over each other stand side by side.
   void layers() {
+    bool early = true;
     for (const WallElevation::Layer& layer : face_.layers) {
-      const Vec at{x((layer.from + layer.to) / 2), layer.y};
+      const double share = early ? 0.28 : 0.72;
+      early = !early;
+      const Vec at{x(layer.from + share * (layer.to - layer.from)), layer.y};
       label(at,
             filled(printed_, "on course %1: %2 long",
                    {std::to_string(layer.on_course), length_words(printed_, layer.length)}),

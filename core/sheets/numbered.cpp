@@ -30,11 +30,15 @@ std::string numbered(const Printed& printed, const std::string& english) {
                                        numbers[6], numbers[7], numbers[8]});
 }
 
+std::string capital(std::string words) {
+  if (!words.empty() && words.front() >= 'a' && words.front() <= 'z')
+    words.front() = static_cast<char>(words.front() - 'a' + 'A');
+  return words;
+}
+
 std::string as_sentence(const Printed& printed, const std::string& english) {
-  std::string said = numbered(printed, english);
-  if (said.empty()) return said;
-  if (said.front() >= 'a' && said.front() <= 'z') said.front() = static_cast<char>(said.front() - 'a' + 'A');
-  return said.ends_with('.') ? said : said + ".";
+  const std::string said = capital(numbered(printed, english));
+  return said.empty() || said.ends_with('.') ? said : said + ".";
 }
 
 }  // namespace sheets

@@ -9,6 +9,9 @@ namespace sheets {
 // At most nine whole numbers; words with more of them, and words that no translation knows, stay English.
 std::string numbered(const Printed& printed, const std::string& english);
 
+// With its first letter large, where that is one of ASCII.
+std::string capital(std::string words);
+
 // The same with a capital at its start and a full stop at its end.
 std::string as_sentence(const Printed& printed, const std::string& english);
 

@@ -21,13 +21,44 @@ bool wanted_level(const Printed& printed, const Mark& mark, bool deep) {
   const plan::Element* element = printed.job().find(mark.of);
   const auto* level = element ? std::get_if<plan::Level>(&element->kind) : nullptr;
   if (!level) return true;
-  return deep ? level->what != "finished" : level->what != "existing" && level->what != "invert";
+  // Inverts stand at the ends of their runs.
+  return level->what != "invert" && level->what != (deep ? "finished" : "existing");
 }
 
-// Flags and cautions stand on other sheets.
+// Flags and cautions stand on other sheets, and so does what is only there while it is built.
 bool wanted(const Printed& printed, const Mark& mark, bool deep) {
   if (mark.sign == Sign::problem || mark.sign == Sign::care) return false;
+  const plan::Element* element = printed.job().find(mark.of);
+  if (element && std::holds_alternative<plan::SiteMark>(element->kind)) return false;  // named with their depth
   return mark.sign != Sign::level || wanted_level(printed, mark, deep);
+}
+
+const plan::ElementId& of(const Part& part) {
+  return std::visit([](const auto& one) -> const plan::ElementId& { return one.of; }, part);
+}
+
+// Of site marks only what lies in the ground, and that on the plan of what lies under it.
+bool shown(const Printed& printed, const Part& part, bool deep) {
+  const plan::Element* element = printed.job().find(of(part));
+  if (!element) return true;
+  if (const auto* mark = std::get_if<plan::SiteMark>(&element->kind)) return deep && mark->depth.has_value();
+  return !std::holds_alternative<plan::Removal>(element->kind) &&
+         !std::holds_alternative<plan::Protection>(element->kind);
+}
+
+// A tag whose middle lies off the plan (a house of which one wall is seen) comes to the plan's edge; other marks there
+// are left out. False: it is left out.
+bool brought_in(const Printed& printed, const PlanRoom& room, Mark& mark) {
+  if (room.empty) return true;
+  const Vec at = mark.at;
+  if (at.x >= room.low.x && at.x <= room.high.x && at.y >= room.low.y && at.y <= room.high.y) return true;
+  constexpr double edge = 0.4;  // metres
+  const Vec in{std::clamp(mark.at.x, room.low.x + edge, room.high.x - edge),
+               std::clamp(mark.at.y, room.low.y + edge, room.high.y - edge)};
+  const plan::Element* element = printed.job().find(mark.of);
+  if (mark.sign != Sign::tag || !element || !std::holds_alternative<plan::Building>(element->kind)) return false;
+  mark.at = in;
+  return true;
 }
 
 void put_starts(const Printed& printed, Figure& figure) {
@@ -49,11 +80,16 @@ std::shared_ptr<const Figure> figure_of(const Printed& printed, const PlanRoom& 
   const Figure whole = plan_figure(*printed.results, wants);
   auto figure = std::make_shared<Figure>();
   for (const Part& part : whole.parts) {
+    if (!shown(printed, part, deep)) continue;
     const auto* mark = std::get_if<Mark>(&part);
-    if (mark && !wanted(printed, *mark, deep)) continue;
-    figure->parts.push_back(part);
-    if (mark && (mark->sign == Sign::name || mark->sign == Sign::plain_point))
-      std::get<Mark>(figure->parts.back()).text = numbered(printed, mark->text);
+    if (!mark) {
+      figure->parts.push_back(part);
+      continue;
+    }
+    Mark own = *mark;
+    if (!wanted(printed, own, deep) || !brought_in(printed, room, own)) continue;
+    if (own.sign == Sign::name || own.sign == Sign::plain_point) own.text = numbered(printed, own.text);
+    figure->parts.emplace_back(std::in_place_type<Mark>, std::move(own));
   }
   if (!deep) put_starts(printed, *figure);
   figure->low = room.empty ? whole.low : room.low;
@@ -77,11 +113,9 @@ Drawing plan_drawing(const Printed& printed, const PlanRoom& room, bool deep, bo
   drawing.height_mm = beside ? beside_high_mm : under_high_mm;
   drawing.north = 0;
   drawing.plan = true;
-  if (deep)
-    measure_drains(printed, drawing);
-  else
-    measure_plan(printed, room, (beside ? beside_wide_mm : under_wide_mm) - round_wide_mm,
-                 (beside ? beside_high_mm : under_high_mm) - round_high_mm, drawing);
+  const double wide = (beside ? beside_wide_mm : under_wide_mm) - round_wide_mm;
+  const double high = (beside ? beside_high_mm : under_high_mm) - round_high_mm;
+  (deep ? measure_drains : measure_plan)(printed, room, wide, high, drawing);
   return drawing;
 }
 

@@ -5,7 +5,6 @@
 #include "sheets/plan_sheet_parts.h"
 #include "sheets/section_drawing.h"
 #include "sheets/source.h"
-#include "units/number.h"
 
 namespace sheets {
 
@@ -21,17 +20,17 @@ struct Letter {
   const char* means;
 };
 constexpr std::array letters{Letter{"K", "kerb"}, Letter{"R", "restraint or edging"},
-                             Letter{"I", "kept apart from what stands there"}, Letter{"E", "sealed joint that moves"},
-                             Letter{"F", "flush, with a joint of its own"}};
+                             Letter{"I", "kept apart from what stands"}, Letter{"E", "sealed joint that moves"},
+                             Letter{"F", "flush joint"}};
 
 struct Drawn {
   Sign sign;
   const char* words;
   const char* means;
 };
-constexpr std::array signs{Drawn{Sign::tag, "tag", "see the list of tags"},
-                           Drawn{Sign::start_point, "ring with arrow", "where the pattern starts, and the way it runs"},
-                           Drawn{Sign::fall, "arrow with %", "fall, the way the water runs"},
+constexpr std::array signs{Drawn{Sign::tag, "tag", "see the list"},
+                           Drawn{Sign::start_point, "ring with arrow", "start of the pattern and its way"},
+                           Drawn{Sign::fall, "arrow with %", "fall, where water runs"},
                            Drawn{Sign::weep, "open triangle", "weep of the kerb"},
                            Drawn{Sign::outlet, "open arrow head", "outlet of a pipe"},
                            Drawn{Sign::wall_step, "heavy tick", "step in the top of the wall"},
@@ -88,7 +87,7 @@ std::optional<double> measured(const Printed& printed, const plan::ElementId& of
 // Net area of what is closed, length of what is a line.
 Said size_of(const Printed& printed, const plan::Element& element) {
   for (const char* name : {"water_area_m2", "net_area_m2", "outline_area_m2"})
-    if (const auto area = measured(printed, element.id, name))
+    if (const auto area = measured(printed, element.id, name); area && *area > 0)
       return {area_words(printed, *area), of_measure(element.id, name)};
   for (const char* name : {"face_length_m", "length_m"})
     if (const auto length = measured(printed, element.id, name))
@@ -101,7 +100,7 @@ std::string pattern_of(const Printed& printed, const plan::Element& element) {
   if (!area || !area->laying) return {};
   const plan::Laying& laying = *area->laying;
   std::string words = filled(printed, "%1, turned %2°",
-                             {name_of(printed, laying.pattern), units::show_number(laying.direction.degrees(), 1)});
+                             {name_of(printed, laying.pattern), number_words(printed, laying.direction.degrees())});
   if (laying.joint) words += filled(printed, ", joint %1", {length_words(printed, laying.joint->metres().si())});
   return words;
 }
@@ -118,15 +117,12 @@ bool listed(const plan::Kind& kind) {
 Table plan_legend(const Printed& printed, const Figure& figure, std::size_t across) {
   Table table;
   table.small = true;
-  for (std::size_t i = 0; i < across; ++i) {
-    table.columns.push_back({{}, Align::left, 0.3 / static_cast<double>(across)});
-    table.columns.push_back({{}, Align::left, 0.6 / static_cast<double>(across)});
-  }
+  for (std::size_t i = 0; i < across; ++i)
+    table.columns.push_back({{}, Align::left, 0.95 / static_cast<double>(across)});
   const std::vector<Entry> all = entries(printed, shown_in(figure));
   for (std::size_t i = 0; i < all.size(); ++i) {
     if (i % across == 0) table.rows.emplace_back();
-    table.rows.back().cells.emplace_back(all[i].sign);
-    table.rows.back().cells.emplace_back(all[i].means);
+    table.rows.back().cells.emplace_back(filled(printed, "%1: %2", {all[i].sign, all[i].means}));
   }
   return table;
 }

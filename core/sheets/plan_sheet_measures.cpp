@@ -1,10 +1,10 @@
 #include <algorithm>
+#include <array>
 #include <cmath>
-#include <numbers>
 
 #include "geometry/flatten.h"
-#include "sheets/paper_scale.h"
 #include "sheets/parts.h"
+#include "sheets/places.h"
 #include "sheets/plan_sheet_parts.h"
 #include "sheets/source.h"
 #include "takeoff/setting_out/drawings.h"
@@ -13,9 +13,10 @@ namespace sheets {
 
 namespace {
 
-constexpr double least_mm = 12;      // of an edge on paper: shorter ones have no room for their words
-constexpr double out_mm = 6;         // of a dimension's line from its edge
-constexpr double beside_mm = 2.8;    // of words along an edge
+constexpr double least_mm = 12;    // of an edge on paper: shorter ones have no room for their words
+constexpr double out_mm = 6;       // of a dimension's line from its edge
+constexpr double beside_mm = 3.0;  // of words along an edge
+constexpr double per_metre = units::Length::steps_per_metre;
 constexpr double same_place = 0.35;  // metres: edges that run so near beside each other are measured once
 
 geometry::Point point(Vec metres) {
@@ -32,12 +33,15 @@ bool built(const plan::Kind& kind) {
 struct Side {
   plan::ElementId of;
   int number = 0;
+  geometry::Curve curve;  // as drawn
   Vec from;
   Vec to;
-  Vec middle;
-  Vec centre;         // of an arc
-  double radius = 0;  // 0: straight
+  bool turned = false;  // against the way it was drawn
   double length() const { return geometry::length(to - from); }
+  Vec at(double share) const { return metres(curve.start) + (1 / per_metre) * curve.at(share); }
+  Vec outside(double share) const { return (turned ? -1.0 : 1.0) * geometry::left_of(curve.direction(share)); }
+  Vec centre() const { return metres(curve.start) + (1 / per_metre) * curve.centre(); }
+  double radius() const { return curve.straight() ? 0 : curve.radius() / per_metre; }
 };
 
 // Beside a line: behind a wall, and where a kerb's paving is not.
@@ -52,27 +56,20 @@ bool walked_round_left(const takeoff::setting_out::Drawn& drawn) {
   std::vector<Vec> corners;
   for (const geometry::Curve& curve : drawn.curves) {
     corners.push_back(metres(curve.start));
-    if (!curve.straight())
-      corners.push_back(metres(curve.start) + (1.0 / units::Length::steps_per_metre) * curve.at(0.5));
+    if (!curve.straight()) corners.push_back(metres(curve.start) + (1 / per_metre) * curve.at(0.5));
   }
   const bool island = drawn.first_edge > 1;
   return (area_of(polygon(std::move(corners))) > 0) == island;
 }
 
 std::vector<Side> sides_of(const plan::Ground& ground) {
-  constexpr double per_metre = units::Length::steps_per_metre;
   std::vector<Side> all;
   for (const takeoff::setting_out::Drawn& drawn : takeoff::setting_out::drawings(ground)) {
     int number = drawn.first_edge;
     const bool left = ground.path ? outside_is_left(ground.element->kind) : walked_round_left(drawn);
     for (const geometry::Curve& curve : drawn.curves) {
-      Side side{ground.element->id, number++, metres(curve.start), metres(curve.end), {}, {}, 0};
-      side.middle = metres(curve.start) + (1 / per_metre) * curve.at(0.5);
-      if (!curve.straight()) {
-        side.radius = curve.radius() / per_metre;
-        side.centre = metres(curve.start) + (1 / per_metre) * curve.centre();
-      }
-      if (!left) std::swap(side.from, side.to);
+      Side side{ground.element->id, number++, curve, metres(curve.start), metres(curve.end), !left};
+      if (side.turned) std::swap(side.from, side.to);
       all.push_back(side);
     }
   }
@@ -80,15 +77,21 @@ std::vector<Side> sides_of(const plan::Ground& ground) {
 }
 
 bool same(const Side& a, const Side& b) {
-  if ((a.radius != 0) != (b.radius != 0)) return false;
-  if (a.radius != 0) return geometry::length(a.centre - b.centre) < same_place && std::abs(a.radius - b.radius) < 0.01;
-  return geometry::length(a.middle - b.middle) < same_place && std::abs(a.length() - b.length()) < same_place;
+  if (a.curve.straight() != b.curve.straight()) return false;
+  if (!a.curve.straight())
+    return geometry::length(a.centre() - b.centre()) < same_place && std::abs(a.radius() - b.radius()) < 0.01;
+  return geometry::length(a.at(0.5) - b.at(0.5)) < same_place && std::abs(a.length() - b.length()) < same_place;
 }
+
+// Tried one after the other along an edge: its middle first.
+constexpr std::array shares{0.5, 0.38, 0.62, 0.26, 0.74, 0.15, 0.85};
 
 class Measurer {
  public:
   Measurer(const Printed& printed, PaperScale scale, Drawing& drawing)
-      : printed_(printed), scale_(scale), drawing_(drawing) {}
+      : printed_(printed), places_(scale), drawing_(drawing) {
+    places_.take_marks(*drawing.figure);
+  }
 
   // Areas first, so that what runs along them is measured as their edge.
   void edges() {
@@ -107,32 +110,51 @@ class Measurer {
   }
 
  private:
+  double under(double millimetres) const { return places_.scale().under(millimetres); }
+
   void take(const Side& side) {
-    if (scale_.under(least_mm) > side.length()) return;
+    if (under(least_mm) > side.length()) return;
     if (std::ranges::any_of(taken_, [&](const Side& other) { return same(side, other); })) return;
     taken_.push_back(side);
     const std::string from = of_element(side.of, "edge " + std::to_string(side.number));
-    if (side.radius != 0) return radius(side, from);
-    const Vec way = (1 / side.length()) * (side.to - side.from), out = geometry::left_of(way);
+    if (!side.curve.straight())
+      return beside(side, {filled(printed_, "R %1", {length_words(printed_, side.radius())}), from}, false);
     const Said said{length_words(printed_, side.length()), from};
-    if (free_there(side.middle + scale_.under(out_mm + 2) * out))
-      drawing_.dimensions.push_back({side.from, side.to, out_mm, said});
-    else
-      drawing_.labels.push_back(
-          {side.middle - scale_.under(beside_mm) * out, said, Align::centre, readable(std::atan2(way.y, way.x))});
+    if (!outside(side, said)) beside(side, said, true);
   }
 
-  void radius(const Side& side, const std::string& from) {
-    const Vec spoke = side.middle - side.centre;
-    const Vec at = side.middle + (scale_.under(beside_mm) / std::max(geometry::length(spoke), 1e-9)) * spoke;
-    drawing_.labels.push_back({at, {filled(printed_, "R %1", {length_words(printed_, side.radius)}), from}});
+  // A line with ticks outside everything that is built, its words over it.
+  bool outside(const Side& side, const Said& said) {
+    const Vec out = side.outside(0.5), way = side.to - side.from;
+    const double turn = std::atan2(way.y, way.x);
+    const Vec middle = side.at(0.5) + under(out_mm) * out;
+    // The words stand on the side of the line from which they are read.
+    const Vec up = geometry::left_of(from_angle(readable(turn)));
+    const Spot words{middle + under(label_high_mm / 2) * up, label_wide_mm(said.words), label_high_mm, turn};
+    const Spot line{middle, side.length() / under(1), 1.5, turn};
+    if (!free_there(side.at(0.5) + under(out_mm + 2) * out) || !places_.free(words) || !places_.free(line))
+      return false;
+    places_.take(words);
+    places_.take(line);
+    drawing_.dimensions.push_back({side.from, side.to, out_mm, said});
+    return true;
   }
 
-  // Read from below or from the right.
-  static double readable(double angle) {
-    constexpr double quarter = std::numbers::pi / 2;
-    if (angle > quarter + 1e-6) return angle - std::numbers::pi;
-    return angle <= -quarter + 1e-6 ? angle + std::numbers::pi : angle;
+  // Words along the edge or beside it, where there is room; where there is none the sheet for setting out has it.
+  void beside(const Side& side, const Said& said, bool along) {
+    std::vector<Spot> spots;
+    for (const double share : shares)
+      for (const double out : {-1.0, 1.0}) {
+        const Vec way = side.curve.direction(share);
+        const double wide = label_wide_mm(said.words);
+        const double off = along ? beside_mm : beside_mm + std::abs(side.outside(share).x) * wide / 2;
+        spots.push_back({side.at(share) + (out * under(off)) * side.outside(share), wide, label_high_mm,
+                         along ? readable(std::atan2(way.y, way.x)) : 0});
+      }
+    const int found = places_.take_first(spots);
+    if (found < 0) return;
+    const Spot& spot = spots[static_cast<std::size_t>(found)];
+    drawing_.labels.push_back({spot.middle, said, Align::centre, spot.turn});
   }
 
   bool free_there(Vec at) const {
@@ -182,7 +204,7 @@ class Measurer {
           take_nearest(ring_of(*water), ring_of(*house), true, nearest);
         }
     }
-    if (nearest.apart > 1e8 || nearest.apart < scale_.under(least_mm)) return;
+    if (nearest.apart > 1e8 || nearest.apart < under(least_mm)) return;
     drawing_.dimensions.push_back(
         {nearest.from,
          nearest.to,
@@ -191,7 +213,7 @@ class Measurer {
   }
 
   const Printed& printed_;
-  PaperScale scale_;
+  Places places_;
   Drawing& drawing_;
   std::vector<Side> taken_;
 };
@@ -219,8 +241,8 @@ void measure_plan(const Printed& printed, const PlanRoom& room, double wide_mm, 
   const PaperScale scale =
       fitting(room.high.x - room.low.x, room.high.y - room.low.y, wide_mm, high_mm, printed.job().heading.units);
   Measurer measurer(printed, scale, drawing);
-  measurer.edges();
   measurer.offsets();
+  measurer.edges();
 }
 
 }  // namespace sheets

@@ -19,7 +19,7 @@ PlanRoom plan_room(const Printed& printed, bool deep);
 void measure_plan(const Printed& printed, const PlanRoom& room, double wide_mm, double high_mm, Drawing& drawing);
 
 // Lengths and falls of drain runs along them, inverts at their ends.
-void measure_drains(const Printed& printed, Drawing& drawing);
+void measure_drains(const Printed& printed, const PlanRoom& room, double wide_mm, double high_mm, Drawing& drawing);
 
 // Of the signs that the figure has, so many side by side in a row.
 Table plan_legend(const Printed& printed, const Figure& figure, std::size_t across);

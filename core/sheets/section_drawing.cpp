@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <array>
 #include <cctype>
+#include <utility>
 
 #include "sheets/parts.h"
+#include "sheets/places.h"
 #include "sheets/source.h"
 
 namespace sheets {
@@ -92,6 +94,31 @@ struct Measuring {
   }
 };
 
+constexpr double title_mm = 7, edge_mm = 4, bar_mm = 9;
+
+// What notes, dimensions, title and scale bar leave of a drawing's room, mm.
+Vec figure_room(const Drawing& drawing, double wide_mm, double high_mm) {
+  double notes = 0, left = 0;
+  for (const Note& note : drawing.notes) notes = std::max(notes, 0.9 * label_wide_mm(note.said.words) + 13);
+  for (const Dimension& one : drawing.dimensions) left = std::max(left, one.out_mm + 6);
+  notes = std::clamp(notes, 0.3 * wide_mm, 0.5 * wide_mm);
+  return {wide_mm - notes - left - edge_mm, high_mm - title_mm - edge_mm - bar_mm};
+}
+
+// A round length under the section, with the scale.
+void put_bar(const Printed& printed, const plan::ElementId& of, double metres, PaperScale scale, Figure& figure,
+             Drawing& drawing) {
+  const double y = figure.low.y - scale.under(5), x = figure.low.x, tick = scale.under(1);
+  for (const auto& [from, to] :
+       {std::pair(Vec{x, y}, Vec{x + metres, y}), std::pair(Vec{x, y - tick}, Vec{x, y + tick}),
+        std::pair(Vec{x + metres, y - tick}, Vec{x + metres, y + tick})})
+    figure.parts.emplace_back(std::in_place_type<Stroke>, Stroke{line(from, to), Line::cut_edge, of});
+  drawing.labels.push_back(
+      {{x + metres + scale.under(2), y}, {length_words(printed, metres), counted_here("scale bar")}, Align::left});
+  drawing.title = filled(printed, "scale 1 : %1", {std::to_string(scale.one_to)});
+  figure.low.y -= scale.under(bar_mm);
+}
+
 struct Word {
   const char* kind;
   const char* words;
@@ -124,15 +151,24 @@ std::string leader_words(const Printed& printed, const Leader& leader) {
   return leader.value.empty() ? label : label + ": " + value_words(printed, leader.value);
 }
 
-Drawing section_drawing(const Printed& printed, const plan::ElementId& of, const Section& section) {
+Drawing section_drawing(const Printed& printed, const plan::ElementId& of, const Section& section, double wide_mm,
+                        double high_mm) {
   Drawing drawing;
-  drawing.figure = std::make_shared<const Figure>(section.figure);
   for (const Leader& leader : section.leaders)
     drawing.notes.push_back(
         {leader.at,
          {leader_words(printed, leader), of_element(of, leader.field.empty() ? leader.label : leader.field)}});
+  auto figure = std::make_shared<Figure>(section.figure);
   if (const plan::Element* element = printed.job().find(of))
-    drawing.dimensions = std::visit(Measuring{printed, of, *drawing.figure}, element->kind);
+    drawing.dimensions = std::visit(Measuring{printed, of, *figure}, element->kind);
+  const Vec room = figure_room(drawing, wide_mm, high_mm);
+  const PaperScale scale = fitting(figure->high.x - figure->low.x, figure->high.y - figure->low.y, room.x, room.y,
+                                   printed.job().heading.units);
+  put_bar(printed, of, section.scale_bar, scale, *figure, drawing);
+  drawing.figure = std::move(figure);
+  drawing.scale = scale.one_to;
+  drawing.bar = false;
+  drawing.height_mm = high_mm;
   return drawing;
 }
 

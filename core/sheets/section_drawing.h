@@ -9,7 +9,10 @@ namespace sheets {
 // A leader's words: "Overhang: 1 1/2″". Names of items in the sheet's language, in short.
 std::string leader_words(const Printed& printed, const Leader& leader);
 
-Drawing section_drawing(const Printed& printed, const plan::ElementId& of, const Section& section);
+// Drawn at the largest usual scale at which it fits into so many mm with its notes and a title; its title says at
+// which, and a scale bar stands under it.
+Drawing section_drawing(const Printed& printed, const plan::ElementId& of, const Section& section, double wide_mm,
+                        double high_mm);
 
 // "paved area", "kerb", "pipe" ...: what an element is, in the sheet's language.
 std::string kind_words(const Printed& printed, const plan::Kind& kind);

@@ -9,6 +9,8 @@ namespace sheets {
 
 namespace {
 
+constexpr double wide_mm = 123, high_mm = 66;  // of one of four on a page of the smaller paper
+
 // Elements whose sections say the same stand under one drawing: kerbs of one kind, runs of one pipe.
 struct Alike {
   plan::ElementId first;
@@ -40,10 +42,13 @@ std::vector<Alike> all_alike(const Printed& printed) {
 }
 
 Drawing drawing_of(const Printed& printed, const Alike& one) {
-  Drawing drawing = section_drawing(printed, one.first, one.section);
-  for (const std::string& id : one.ids) drawing.title += (drawing.title.empty() ? "" : ", ") + id;
-  drawing.title += "  " + (one.ids.size() == 1 && !one.name.empty() ? one.name : one.what);
-  drawing.height_mm = 64;
+  Drawing drawing = section_drawing(printed, one.first, one.section, wide_mm, high_mm);
+  std::string ids;
+  for (const std::string& id : one.ids) ids += (ids.empty() ? "" : ", ") + id;
+  constexpr std::size_t most = 32;  // letters that a title has room for
+  const bool own = one.ids.size() == 1 && !one.name.empty() && ids.size() + one.name.size() <= most;
+  const std::string& name = own ? one.name : one.what;
+  drawing.title = ids + "  " + name + "  " + drawing.title;
   return drawing;
 }
 
@@ -54,7 +59,7 @@ void put_sections(const Printed& printed, Sheet& sheet) {
     Beside two;
     two.left.emplace_back(drawing_of(printed, all[i]));
     if (i + 1 < all.size()) two.right.emplace_back(drawing_of(printed, all[i + 1]));
-    sheet.passages.push_back({{std::make_shared<const Beside>(std::move(two)), Gap{4}}});
+    sheet.passages.push_back({{std::make_shared<const Beside>(std::move(two)), Gap{2}}});
   }
 }
 

@@ -1,12 +1,12 @@
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <map>
 #include <numbers>
 #include <set>
 
-#include "sheets/paper_scale.h"
 #include "sheets/parts.h"
+#include "sheets/places.h"
+#include "sheets/plan_parts.h"
 #include "sheets/setting_out_parts.h"
 #include "sheets/source.h"
 
@@ -18,25 +18,17 @@ using takeoff::setting_out::Mark;
 using takeoff::setting_out::SettingOut;
 
 constexpr double wide_mm = 150, high_mm = 140;
-constexpr double letter_mm = 2.2, line_mm = 4.2, cross_mm = 1.2;
-
-struct Box {
-  Vec low;
-  Vec high;
-  bool meets(const Box& other) const {
-    return low.x < other.high.x && other.low.x < high.x && low.y < other.high.y && other.low.y < high.y;
-  }
-};
+constexpr double cross_mm = 1.2;
 
 // The marks at one place, by their numbers.
-struct Spot {
+struct Numbered {
   Vec at;
   std::string words;
   std::size_t first = 0;
 };
 
-std::vector<Spot> spots(const SettingOut& out) {
-  std::vector<Spot> all;
+std::vector<Numbered> spots(const SettingOut& out) {
+  std::vector<Numbered> all;
   std::map<std::pair<std::int64_t, std::int64_t>, std::size_t> known;
   for (std::size_t i = 0; i < out.marks.size(); ++i) {
     const geometry::Point at = out.marks[i].at;
@@ -52,15 +44,17 @@ class Draughtsman {
  public:
   Draughtsman(const Printed& printed, const SettingOut& out) : printed_(printed), out_(out), spots_(spots(out)) {
     outlines();
-    for (const Spot& spot : spots_) extent_.take(spot.at);
+    for (const Numbered& spot : spots_) extent_.take(spot.at);
     scale_ = fitting(extent_.high().x - extent_.low().x, extent_.high().y - extent_.low().y, wide_mm, high_mm,
                      printed.job().heading.units);
+    places_.emplace(scale_);
   }
 
   Drawing draw() {
-    for (const Spot& spot : spots_) cross(spot.at);
+    for (const Numbered& spot : spots_) cross(spot.at);
     base_line();
-    for (const Spot& spot : spots_) number(spot);
+    for (const Numbered& spot : spots_) number(spot);
+    tags();
     const double room = scale_.under(8);
     figure_.low = {extent_.low().x - room, extent_.low().y - room};
     figure_.high = {extent_.high().x + room, extent_.high().y + room};
@@ -104,7 +98,7 @@ class Draughtsman {
     const double arm = scale_.under(cross_mm);
     stroke(sheets::line({at.x - arm, at.y}, {at.x + arm, at.y}), Line::cut_edge, {});
     stroke(sheets::line({at.x, at.y - arm}, {at.x, at.y + arm}), Line::cut_edge, {});
-    taken_.push_back({{at.x - arm, at.y - arm}, {at.x + arm, at.y + arm}});
+    places_->take({at, 2 * cross_mm, 2 * cross_mm});
   }
 
   void base_line() {
@@ -116,39 +110,40 @@ class Draughtsman {
     label(to, filled(printed_, "end of %1", {out_.base_line}), of_element(out_.base_line, "end"));
   }
 
-  void number(const Spot& spot) { label(spot.at, spot.words, of_setting_out("mark", spot.first)); }
+  void number(const Numbered& spot) { label(spot.at, spot.words, of_setting_out("mark", spot.first)); }
 
   // Beside its place, where it covers neither a mark nor another number; the first side tried where all are taken.
-  void label(Vec at, const std::string& words, const std::string& from) {
-    const auto letters = std::ranges::count_if(words, [](char byte) { return (byte & 0xC0) != 0x80; });
-    const double wide = scale_.under(letter_mm * static_cast<double>(letters) + 0.8), high = scale_.under(line_mm);
-    const auto box = [&](int side, double out_mm) {
-      const double angle = (side * 2 + 1) * std::numbers::pi / 8;
-      const Vec way = from_angle(angle);
-      const double out = scale_.under(out_mm);
-      const Vec middle = at + Vec{way.x * (out + wide / 2), way.y * (out + high / 2)};
-      return Box{{middle.x - wide / 2, middle.y - high / 2}, {middle.x + wide / 2, middle.y + high / 2}};
-    };
-    Box chosen = box(0, 1.5);
-    bool found = false;
-    for (const double out_mm : {1.5, 4.0, 7.0}) {
-      for (int side = 0; side < 8 && !found; ++side) {
-        const Box tried = box(side, out_mm);
-        found = std::ranges::none_of(taken_, [&](const Box& other) { return other.meets(tried); });
-        if (found) chosen = tried;
+  void label(Vec at, const std::string& words, const std::string& from, bool framed = false) {
+    const double wide = label_wide_mm(words) + (framed ? 3 : 0), high = label_high_mm;
+    std::vector<Spot> spots;
+    if (framed) spots.push_back({at, wide, high});
+    for (const double out_mm : {1.2, 3.5, 6.0, 9.0})
+      for (int side = 0; side < 8; ++side) {
+        const Vec way = from_angle((side * 2 + 1) * std::numbers::pi / 8);
+        const double x = way.x * (out_mm + wide / 2), y = way.y * (out_mm + high / 2);
+        spots.push_back({at + Vec{places_->scale().under(x), places_->scale().under(y)}, wide, high});
       }
+    const int found = places_->take_first(spots);
+    const Vec middle = spots[found < 0 ? 0 : static_cast<std::size_t>(found)].middle;
+    drawing_.labels.push_back({middle, {words, from}, Align::centre, 0, framed});
+  }
+
+  // The tag of everything that is set out, in the middle of it.
+  void tags() {
+    for (const auto& ground : printed_.results->site.grounds) {
+      const plan::ElementId& id = ground->element->id;
+      if (std::ranges::find(out_.marks, id, &Mark::of) == out_.marks.end()) continue;
+      if (const auto at = middle(*ground)) label(*at, id, of_element(id, "place"), true);
     }
-    taken_.push_back(chosen);
-    drawing_.labels.push_back({0.5 * (chosen.low + chosen.high), {words, from}});
   }
 
   const Printed& printed_;
   const SettingOut& out_;
-  std::vector<Spot> spots_;
+  std::vector<Numbered> spots_;
   Figure figure_;
   Extent extent_;
   PaperScale scale_;
-  std::vector<Box> taken_;
+  std::optional<Places> places_;
   Drawing drawing_;
 };
 

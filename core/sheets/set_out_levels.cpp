@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <cmath>
 
 #include "sheets/numbered.h"
@@ -29,7 +30,7 @@ Said cut_or_fill(const Printed& printed, MaybeMetres ground, MaybeMetres wanted,
   if (!ground || !wanted) return {};
   const double cut = *ground - *wanted;
   const std::string size = height_words(printed, std::abs(cut));
-  if (std::abs(cut) < 0.0005) return {printed.say("at grade"), from};
+  if (size == height_words(printed, 0)) return {printed.say("at grade"), from};
   return {filled(printed, cut > 0 ? "cut %1" : "fill %1", {size}), from};
 }
 
@@ -69,8 +70,9 @@ Table book_table(const Printed& printed, const plan::LevelBook& book, const Redu
                    {printed.say("Between"), Align::right},
                    {printed.say("Foresight"), Align::right},
                    {printed.say("Instrument"), Align::right},
-                   {printed.say("Height"), Align::right},
-                   {printed.say("Note")}};
+                   {printed.say("Height"), Align::right}};
+  const bool notes = std::ranges::any_of(book.readings, [](const auto& one) { return !one.note.empty(); });
+  if (notes) table.columns.push_back({printed.say("Note")});
   const auto read = [](const std::optional<units::Length>& length) -> MaybeMetres {
     return length ? MaybeMetres(length->metres().si()) : std::nullopt;
   };
@@ -104,7 +106,7 @@ Table book_table(const Printed& printed, const plan::LevelBook& book, const Redu
 
 Table stake_table(const Printed& printed, const SettingOut& out) {
   Table table;
-  table.columns = {{{}, Align::left, 0, true},
+  table.columns = {{{}, Align::centre, 0, true},
                    {printed.say("Stake at")},
                    {printed.say("Ground"), Align::right},
                    {printed.say("Formation"), Align::right},

@@ -16,21 +16,21 @@ using takeoff::setting_out::SettingOut;
 constexpr double nothing = 0.0005;  // metres: what a tape doesn't show
 constexpr int pairs = 4;            // offsets in one row
 
-Column tick() { return {{}, Align::left, 0, true}; }
+Column tick() { return {{}, Align::centre, 0, true}; }
 
 std::string out_words(const Printed& printed, double out) {
   if (std::abs(out) < nothing) return printed.say("on the line");
-  return filled(printed, out > 0 ? "%1 left" : "%1 right", {length_words(printed, std::abs(out))});
+  return filled(printed, out > 0 ? "%1 L" : "%1 R", {length_words(printed, std::abs(out))});
 }
 
 std::string along_words(const Printed& printed, double along) {
   if (along > -nothing) return length_words(printed, std::max(0.0, along));
-  return filled(printed, "%1 before the start", {length_words(printed, -along)});
+  return filled(printed, "%1 before", {length_words(printed, -along)});
 }
 
 std::string what_words(const Printed& printed, const Mark& mark) {
   std::string words = numbered(printed, mark.what);
-  if (mark.radius) words = filled(printed, "%1, radius %2", {words, length_words(printed, *mark.radius)});
+  if (mark.radius) words = filled(printed, "%1, R %2", {words, length_words(printed, *mark.radius)});
   return mark.poor ? words + " *" : words;
 }
 
@@ -78,9 +78,9 @@ Table mark_table(const Printed& printed, const SettingOut& out) {
                    {printed.say("Mark")},
                    {printed.say("Along"), Align::right},
                    {printed.say("Out"), Align::right},
-                   {printed.say("Tie from the start"), Align::right},
-                   {printed.say("Tie from the end"), Align::right},
-                   {printed.say("Check to the one before"), Align::right}};
+                   {printed.say("Tie, start"), Align::right},
+                   {printed.say("Tie, end"), Align::right},
+                   {printed.say("Check"), Align::right}};
   plan::ElementId before;
   for (std::size_t i = 0; i < out.marks.size(); ++i) {
     group(printed, table, out.marks[i].of, before);

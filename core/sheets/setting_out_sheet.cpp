@@ -38,11 +38,10 @@ void put_base_line(const Printed& printed, const SettingOut& out, Sheet& sheet) 
 
 void put_marks(const Printed& printed, const SettingOut& out, Sheet& sheet) {
   std::vector<Block> notes;
-  notes.push_back(
-      note(printed.say("Along is measured on the base line from its start, out square to it, left or right "
-                       "as one walks from start to end. Ties are tapes from both ends of the base line; "
-                       "the check is the distance to the mark in the row above, of the first one to the "
-                       "last of its element.")));
+  notes.push_back(note(printed.say(
+      "Along is measured on the base line from its start, or before it; out square to it, left (L) or right (R) as one "
+      "walks from start to end. Ties are tapes from both ends of the base line; the check is the distance to the mark "
+      "in the row above, of the first one to the last of its element.")));
   if (std::ranges::any_of(out.marks, &takeoff::setting_out::Mark::poor))
     notes.push_back(
         note(printed.say("* The two tapes cross at a poor angle: a small slip moves the place far. Measure "

@@ -54,13 +54,12 @@ class Elevation {
   double base(const walls::Column& column) const { return y(profile().base_level(column)); }
   double top(const walls::Column& column) const { return y(profile().top_level(column)) + profile().cap_height; }
 
-  void box(double from, double to, double low, double high, Material material, Line line, bool cut = false) {
+  void box(double from, double to, double low, double high, Material material, Line line) {
     Area area;
     const double a = made_.x(from), b = made_.x(to);
     area.contours.push_back(rectangle({std::min(a, b), low}, {std::max(a, b), high}));
     area.material = material;
     area.line = line;
-    area.cut = cut;
     area.of = ground_.element->id;
     made_.figure.parts.emplace_back(std::in_place_type<Area>, std::move(area));
   }
@@ -82,7 +81,7 @@ class Elevation {
           Line::none);
       if (pad_ && pad_->thickness > 0)
         box(from - (first ? pad_->past : 0), to + (last ? pad_->past : 0), low - pad_->thickness, low,
-            pad_->open ? Material::open_stone : Material::dense_base, Line::unit);
+            pad_->open ? Material::open_stone : Material::dense_base, Line::cut_edge);
       i = next;
     }
   }
@@ -99,8 +98,8 @@ class Elevation {
       if (piece.to - piece.from < same_place) continue;
       const double low = y(profile().level(piece.course));
       const bool cut = piece.make == walls::Make::cut;
-      box(piece.from, piece.to, low, low + profile().course_height, cut ? Material::block : Material::none, Line::unit,
-          cut);
+      box(piece.from, piece.to, low, low + profile().course_height, cut ? Material::block : Material::none,
+          cut ? Line::cut_edge : Line::unit);
     }
   }
 
@@ -120,9 +119,11 @@ class Elevation {
       ++made_.caps;
       const double low = y(profile().level(piece.course + 1));
       const double to = std::min(piece.to, made_.length);
-      box(piece.from, to, low, low + profile().cap_height, Material::cap, Line::unit, piece.cut);
+      const Material material = piece.cut ? Material::block : Material::cap;
+      const Line line = piece.cut ? Line::cut_edge : Line::unit;
+      box(piece.from, to, low, low + profile().cap_height, material, line);
       if (piece.to > made_.length + same_place)  // round the seam of a closed line
-        box(0, piece.to - made_.length, low, low + profile().cap_height, Material::cap, Line::unit, piece.cut);
+        box(0, piece.to - made_.length, low, low + profile().cap_height, material, line);
     }
   }
 
@@ -157,7 +158,8 @@ class Elevation {
         made_.layers.push_back({layer.on_course, layer.length.metres().si(), part.from, part.to, at});
       }
     }
-    std::ranges::sort(made_.layers, {}, [](const auto& one) { return std::tuple(one.on_course, one.from, one.length); });
+    std::ranges::sort(made_.layers, {},
+                      [](const auto& one) { return std::tuple(one.on_course, one.from, one.length); });
   }
 
   void find_stations() {

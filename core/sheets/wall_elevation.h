@@ -14,9 +14,9 @@
 namespace sheets {
 
 struct WallElevation {
-  // From the bottom up: soil, leveling base, units (whole ones without a material, cut ones Material::block and `cut`),
-  // caps, the outline of it all (Line::cut_edge), ground in front (Line::house) and behind (Line::later), layers
-  // (Line::geotextile).
+  // From the bottom up: soil, leveling base, units (whole ones without a material; cut ones Material::block with
+  // Line::cut_edge, so that they are hatched), caps (cut ones the same way), the outline of it all (Line::cut_edge),
+  // ground in front (Line::house) and behind (Line::later), layers (Line::geotextile).
   Figure figure;
   double length = 0;
   bool starts_right = false;

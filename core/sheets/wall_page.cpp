@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "sheets/elevation_drawing.h"
+#include "sheets/numbered.h"
 #include "sheets/section_drawing.h"
 #include "sheets/source.h"
 #include "sheets/wall_elevation.h"
@@ -15,7 +16,7 @@ namespace {
 
 using Course = WallElevation::Course;
 
-constexpr std::size_t rows_beside = 11;  // a longer table of courses goes on over pages and stands under the section
+constexpr std::size_t rows_beside = 16;  // a longer table of courses goes on over pages and stands under the section
 
 // A column of the table of courses: a kind of unit, and the measure that is its sum.
 struct Kind {
@@ -43,12 +44,12 @@ class Page {
     page.blocks.emplace_back(NewPage{});
     const std::string called = filled(printed_, "Wall %1", {id_});
     page.blocks.emplace_back(Heading{name_.empty() ? called : called + ", " + name_, length_of_face()});
-    page.blocks.emplace_back(
-        Paragraph{{printed_.say("The face unrolled, as one sees it who stands before it. Cut units "
-                                "and cut caps are marked in the face; the heavy line is the ground "
-                                "in front, the thin dashed one the ground behind, the heavy dashes "
-                                "are reinforcement.")},
-                  Paragraph::Kind::note});
+    page.blocks.emplace_back(Paragraph{
+        {printed_.say(
+            "The face unrolled, as one sees it who stands before it. Cut units and cut caps are hatched; the heavy "
+            "line is "
+            "the ground in front, the thin dashed one the ground behind, the heavy dashes are reinforcement.")},
+        Paragraph::Kind::note});
     page.blocks.emplace_back(elevation_drawing(printed_, id_, face_));
     put_the_rest(page);
     return page;
@@ -63,24 +64,26 @@ class Page {
   void put_the_rest(Passage& page) const {
     const Table courses = table();
     const bool beside = courses.rows.size() <= rows_beside;
+    page.blocks.emplace_back(preliminary());
+    page.blocks.emplace_back(Gap{3});
     Beside two;
-    two.share = 0.62;
-    if (auto drawing = section()) two.left.emplace_back(std::move(*drawing));
+    two.share = beside ? 0.68 : 0.99;
+    if (auto drawing = section(beside)) two.left.emplace_back(std::move(*drawing));
     if (beside) two.right.emplace_back(courses);
-    if (beside) two.right.emplace_back(Gap{3});
-    two.right.emplace_back(preliminary());
     page.blocks.emplace_back(std::make_shared<const Beside>(std::move(two)));
-    if (beside) return;
-    page.blocks.emplace_back(Heading{filled(printed_, "Courses of wall %1", {id_}), {}, {}, 2});
-    page.blocks.emplace_back(courses);
+    if (!beside) {
+      page.blocks.emplace_back(Heading{filled(printed_, "Courses of wall %1", {id_}), {}, {}, 2});
+      page.blocks.emplace_back(courses);
+    }
+    put_flags(page);
   }
 
-  std::optional<Drawing> section() const {
+  std::optional<Drawing> section(bool beside) const {
     const auto section = section_figure(*printed_.results, id_, {});
     if (!section) return std::nullopt;
-    Drawing drawing = section_drawing(printed_, id_, *section);
-    drawing.title = filled(printed_, "Section A at %1 along the wall", {length_words(printed_, face_.section_at)});
-    drawing.height_mm = 86;
+    Drawing drawing = section_drawing(printed_, id_, *section, beside ? 167 : 240, 108);
+    drawing.title = filled(printed_, "Section A at %1 along the wall", {length_words(printed_, face_.section_at)}) +
+                    "  " + drawing.title;
     return drawing;
   }
 
@@ -159,7 +162,6 @@ class Page {
                   {number_words(printed_, *caps), number_words(printed_, measured("caps_cut").value_or(0))}),
            of_measure(id_, "caps")});
     put_checks(box);
-    put_flags(box);
     box.lines.emplace_back(printed_.say("Nothing here is a design: local code and a licensed engineer decide."));
     return box;
   }
@@ -192,24 +194,23 @@ class Page {
       const std::string value = units::show_number(check.working.amount().value, 2);
       const std::string limit = units::show_number(check.limit, 2);
       box.lines.push_back(
-          {filled(printed_, check.at_most ? "%1: %2, at most %3 asked for" : "%1: %2, at least %3 asked for",
-                  {printed_.say(check.name), value, limit}),
+          {filled(printed_, check.at_most ? "%1: %2, at most %3 is asked for." : "%1: %2, at least %3 is asked for.",
+                  {capital(numbered(printed_, check.name)), value, limit}),
            of_check(i)});
     }
   }
 
   // One line for each thing that somebody has to decide.
-  void put_flags(Framed& box) const {
+  void put_flags(Passage& page) const {
     std::vector<std::string> said;
     for (const problem::Problem& one : printed_.results->takeoff.problems) {
       if (one.place.element != id_ || one.severity != problem::Severity::flag || one.code == "check-failed") continue;
-      if (std::ranges::find(said, one.text) != said.end()) continue;
-      said.push_back(one.text);
+      if (std::ranges::find(said, one.text) == said.end()) said.push_back(one.text);
     }
     if (said.empty()) return;
-    box.lines.emplace_back(filled(printed_, "To be decided: %1.", {std::to_string(said.size())}),
-                           counted_here("flags of wall " + id_));
-    for (const std::string& text : said) box.lines.emplace_back("– " + printed_.say(text));
+    page.blocks.emplace_back(Heading{filled(printed_, "To be decided for wall %1", {id_}), {}, {}, 2});
+    for (const std::string& text : said)
+      page.blocks.emplace_back(Paragraph{{as_sentence(printed_, text)}, Paragraph::Kind::note});
   }
 
   const Printed& printed_;
