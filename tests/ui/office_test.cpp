@@ -79,7 +79,9 @@ TEST(Office, everyActionOpensItsWindow) {
     const char* action;
     const char* window;
   } rows[] = {{"visit", "visit-window"},
-              {"backups", "backups-window"}};
+              {"backups", "backups-window"},
+              {"actual", "actual-window"},
+              {"catalogue-window", "catalogue-window"}};
   for (const auto& row : rows) {
     at.window->actions_by_id()[row.action].trigger();
     auto* opened = at.window->findChild<QDialog*>(QString::fromLatin1(row.window));

@@ -65,11 +65,13 @@ const std::vector<ActionRow>& action_rows() {
       {"today", "office", QT_TRANSLATE_NOOP("actions", "The last version at today's prices…"), "", ""},
       {"otherwise", "office", QT_TRANSLATE_NOOP("actions", "The same job built otherwise…"), "", ""},
       {"change-order", "office", QT_TRANSLATE_NOOP("actions", "Change order…"), "", ""},
+      {"actual", "office", QT_TRANSLATE_NOOP("actions", "What was really used…"), "", ""},
       {"backups", "office", QT_TRANSLATE_NOOP("actions", "Backups of the book…"), "", "", true},
 
       {"material-list", "sheets", QT_TRANSLATE_NOOP("actions", "Material list…"), "Ctrl+P", "sheets"},
       {"setting-out", "sheets", QT_TRANSLATE_NOOP("actions", "Setting-out table…"), "", ""},
-      {"items-out", "catalogue", QT_TRANSLATE_NOOP("actions", "Write the items of this job…"), "", "catalogue"},
+      {"catalogue-window", "catalogue", QT_TRANSLATE_NOOP("actions", "Catalogue…"), "Ctrl+K", "catalogue"},
+      {"items-out", "catalogue", QT_TRANSLATE_NOOP("actions", "Write the items of this job…"), "", ""},
       {"keys", "help", QT_TRANSLATE_NOOP("actions", "Keys"), "F1", ""},
       {"about", "help", QT_TRANSLATE_NOOP("actions", "About Groundcourse"), "", ""},
   };

@@ -4,9 +4,11 @@
 #include <QFileDialog>
 
 #include "results/kept_of.h"
+#include "ui/actual/actual_window.h"
 #include "ui/book/book_window.h"
 #include "ui/book/book_words.h"
 #include "ui/book/save_version.h"
+#include "ui/catalogue/catalogue_window.h"
 #include "ui/office/backups_window.h"
 #include "ui/office/order_book.h"
 #include "ui/office/restoring.h"
@@ -133,6 +135,11 @@ std::vector<std::pair<const char*, std::function<void()>>> Office::actions() {
            }},
           {"otherwise", [this] { side_by_side_.otherwise(0); }},
           {"change-order", [this] { change_order_of_newest(); }},
+          {"actual",
+           [this] {
+             if (const auto version = chosen_version()) show_actual_window(book_, *version, window_(), folder_);
+           }},
+          {"catalogue-window", [this] { show_catalogue_window(folder_, window_()); }},
           {"visit", [this] { show_visit_window(desk_, keep_, window_()); }},
           {"backups", [this] { show_backups(); }}};
 }

@@ -185,7 +185,8 @@ void MainWindow::connect_files() {
   kept_by("save-version", shelf_.save_version);
   kept_by("compare", shelf_.compare);
   kept_by("book-prices", shelf_.catalogue ? [this] { settle_prices(Settling::open_job); } : std::function<void()>());
-  for (const char* id : {"visit", "today", "otherwise", "change-order", "backups"}) actions_[id].setEnabled(false);
+  for (const char* id : {"visit", "today", "otherwise", "change-order", "actual", "backups", "catalogue-window"})
+    actions_[id].setEnabled(false);
   for (const auto& [id, does] : shelf_.office) kept_by(id, does);
   on("demo-job", [this] {
     auto job = demo_job();
