@@ -211,6 +211,14 @@ TEST(EstimateWindow, isDrawnInEveryLook) {
     auto* go = at.window->findChild<QAbstractButton*>("bite_go");
     go->click();
     EXPECT_TRUE(QTest::qWaitFor([go] { return go->isEnabled(); }, 60000));
+    auto* options = at.window->findChild<ui::OptionsView*>();
+    at.who.desk.select({at.who.desk.job().elements.back()->id});
+    at.window->findChild<QAbstractButton*>("options-bring")->click();
+    options->form().editor("option/0/add")->give({});
+    EXPECT_TRUE(at.who.results());
+    auto* price = at.window->findChild<QAbstractButton*>("options-go");
+    price->click();
+    EXPECT_TRUE(QTest::qWaitFor([price] { return price->isEnabled(); }, 60000));
     for (int page = 0; page < ui::EstimateWindow::pages; ++page) {
       at.window->show_page(page);
       QTest::qWait(30);

@@ -116,6 +116,7 @@ void DifferencesDialog::fill(const plan::Heading& heading, Settling settling) {
 QWidget* DifferencesDialog::make_for_all() {
   auto* room = new QWidget(this);
   auto* flow = new FlowLayout(room);
+  flow->setContentsMargins(0, 0, 0, 0);
   flow->set_gaps(px(6), px(6));
   const struct {
     const char* name;

@@ -65,6 +65,7 @@ OptionsView::OptionsView(Desk& desk, QWidget* parent)
   rows->addLayout(flow);
   rows->addWidget(bar_);
   rows->addWidget(told_);
+  told_->hide();
   rows->addWidget(form_);
   rows->addStretch(1);
   connect(go_, &QAbstractButton::clicked, this, &OptionsView::work_out);
@@ -76,6 +77,11 @@ OptionsView::OptionsView(Desk& desk, QWidget* parent)
   follow();
 }
 
+void OptionsView::tell(const QString& sentence) {
+  told_->setText(sentence);
+  told_->setVisible(!sentence.isEmpty());
+}
+
 void OptionsView::follow() {
   form_->show_fields(option_fields(desk_.job()));
   const bool selected = !desk_.selected().empty();
@@ -84,7 +90,7 @@ void OptionsView::follow() {
     one->setToolTip(selected ? QString() : tr("Select elements on the plan first"));
   }
   go_->setEnabled(!work_.busy() && !desk_.job().offer.options.empty() && desk_.results() != nullptr);
-  if (of_ && of_ != desk_.job_ptr()) told_->setText(tr("The job has changed since: price them again"));
+  if (of_ && of_ != desk_.job_ptr()) tell(tr("The job has changed since: price them again"));
 }
 
 void OptionsView::make_option(bool leaves_out) {
@@ -97,7 +103,7 @@ void OptionsView::work_out() {
   of_ = base->job;
   found_ = std::make_shared<std::vector<results::OptionPrice>>();
   bar_->show();
-  told_->setText(tr("Being worked out"));
+  tell(tr("Being worked out"));
   work_.start([base, found = found_](const Work::GoesOn&) { *found = results::option_prices(*base); },
               [this] { show_prices(); });
   go_->setEnabled(false);
@@ -109,7 +115,7 @@ void OptionsView::show_prices() {
   table_ = new QWidget(this);
   table_->setObjectName(QStringLiteral("options-prices"));
   shown_ = *found_;
-  told_->setText(tr("Before tax, with tax, and hours: beside the base"));
+  tell(tr("Before tax, with tax, and hours: beside the base"));
   auto* grid = new QGridLayout(table_);
   grid->setContentsMargins(0, 0, 0, 0);
   grid->setHorizontalSpacing(px(12));

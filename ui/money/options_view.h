@@ -24,6 +24,7 @@ class OptionsView : public QWidget {
   const std::vector<results::OptionPrice>& prices() const { return shown_; }
 
  private:
+  void tell(const QString& sentence);
   void follow();
   void work_out();
   void show_prices();
