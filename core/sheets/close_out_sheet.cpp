@@ -4,7 +4,7 @@
 
 #include "sheets/all_sheets.h"
 #include "sheets/close_out_parts.h"
-#include "sheets/plan_figure.h"
+#include "sheets/figure.h"
 
 namespace sheets {
 
@@ -12,7 +12,9 @@ namespace {
 
 Passage plan_passage(const Printed& printed) {
   Drawing drawing;
-  drawing.figure = std::make_shared<const Figure>(plan_figure(*printed.results, {}));
+  drawing.figure = plan_with(printed, {[](const plan::Element&) { return true; },
+                                       {Sign::level, Sign::outlet, Sign::weep, Sign::inlet, Sign::name,
+                                        Sign::light_point, Sign::plain_point}});
   drawing.title = printed.say("As it was drawn: what came out otherwise is marked by hand");
   drawing.height_mm = 130;
   drawing.north = 0;

@@ -38,7 +38,7 @@ std::string on_pallets(const Printed& printed, const Item& item, double quantity
     loose = filled(printed, "%1 of %2", {several(printed, rest / layer, "layer"), number_words(printed, layer)});
   else
     loose = several(printed, rest, item.unit);
-  if (pallets.empty()) return filled(printed, "one part pallet: %1", {loose});
+  if (pallets.empty()) return in_layers ? filled(printed, "part pallet: %1", {loose}) : printed.say("part pallet");
   return filled(printed, "%1 and %2", {pallets, loose});
 }
 
@@ -69,14 +69,14 @@ std::string needed(const Printed& printed, const OrderLine& line, const Item& it
   const std::string net = number_words(printed, line.shares.needed);
   const bool whole = std::abs(spare - std::round(spare)) < 1e-9;
   if (spare < 0.5 || !whole) return filled(printed, "%1 needed", {net});
-  return filled(printed, "%1 needed, %2 for breakage and to spare", {net, number_words(printed, spare)});
+  return filled(printed, "%1 needed, %2 over", {net, number_words(printed, spare)});
 }
 
 // Over what one person lifts: said where the number stands.
 std::string heavy(const Printed& printed, const Item& item) {
   constexpr double published = 23;  // kg: 51 lb, the recommended weight limit of NIOSH
   if (item.unit != "piece" || item.mass_kg.value_or(0) <= published) return "";
-  return filled(printed, "%1 each: two people or a lifter", {weight_words(printed, *item.mass_kg)});
+  return filled(printed, "%1 each: lift by two", {weight_words(printed, *item.mass_kg)});
 }
 
 std::string short_tons(const Printed& printed, double quantity) {

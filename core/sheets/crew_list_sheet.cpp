@@ -58,13 +58,17 @@ bool is_haul(const Printed& printed, const OrderLine& line) {
   return !line.work && item && item->kind == "truck";
 }
 
+// Spoil of many places is hauled from the whole site: a row of all their tags would tell nobody anything.
 Bring to_haul(const Printed& printed, const OrderLine& line) {
+  constexpr std::size_t many = 6;
   const Counted loads = bought(printed, line);
+  std::vector<std::string> from = tags(printed, line.of);
+  if (from.size() > many) from.clear();
   return {printed.say("Haul away"),
           {name_of(printed, line.item)},
           {loads.number, of_line(printed, line)},
           loads.unit,
-          tags(printed, line.of)};
+          std::move(from)};
 }
 
 Bring to_bring(const Printed& printed, const OrderLine& line, const std::vector<estimate::Visit>& visits) {
@@ -111,11 +115,20 @@ void add_lines(const Printed& printed, Stage stage, const std::vector<estimate::
   add_doings(printed, stage, true, blocks);
 }
 
+// Whose business a point is stands there only where it is not the crew lead's, who has the list in hand.
+std::vector<Hold> holds_of_crew(const Printed& printed, Stage stage) {
+  const auto& points = notes_of(printed, stage).hold_points;
+  std::vector<Hold> made = holds(printed, stage);
+  for (std::size_t i = 0; i < made.size(); ++i)
+    if (points[i].who == "crew lead") made[i].by.clear();
+  return made;
+}
+
 Passage stage_passage(const Printed& printed, Stage stage, const std::vector<estimate::Visit>& visits) {
   Passage passage{{}, stage};
   std::vector<Block>& blocks = passage.blocks;
   add_lines(printed, stage, visits, blocks);
-  for (Hold& hold : holds(printed, stage)) blocks.emplace_back(std::move(hold));
+  for (Hold& hold : holds_of_crew(printed, stage)) blocks.emplace_back(std::move(hold));
   for (Caution& caution : cautions(printed, stage)) blocks.emplace_back(std::move(caution));
   if (const auto saw = long_sawing(printed, stage)) blocks.emplace_back(*saw);
   if (blocks.empty() && !stage_days(printed).contains(stage)) return passage;

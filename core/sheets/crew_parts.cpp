@@ -4,6 +4,8 @@
 #include <cmath>
 
 #include "estimate/labour.h"
+#include "sheets/parts.h"
+#include "sheets/plan_figure.h"
 #include "sheets/source.h"
 
 namespace sheets {
@@ -11,6 +13,20 @@ namespace sheets {
 using takeoff::Stage;
 
 bool nothing_to_do(const Printed& printed) { return printed.results->estimate.lines.empty(); }
+
+std::shared_ptr<const Figure> plan_with(const Printed& printed, const PlanKeeps& keeps) {
+  Figure figure =
+      plan_figure(*printed.results, {.levels = std::ranges::find(keeps.signs, Sign::level) != keeps.signs.end()});
+  std::erase_if(figure.parts, [&](const Part& part) {
+    const plan::ElementId& of = std::visit([](const auto& one) -> const plan::ElementId& { return one.of; }, part);
+    const plan::Element* element = printed.job().find(of);
+    const Mark* mark = std::get_if<Mark>(&part);
+    if (mark && mark->sign != Sign::tag && std::ranges::find(keeps.signs, mark->sign) == keeps.signs.end()) return true;
+    return element && !keeps.element(*element);
+  });
+  settle(figure);
+  return std::make_shared<const Figure>(std::move(figure));
+}
 
 Sheet sheet_named(const Printed& printed, const std::string& word, const std::string& title) {
   Sheet sheet;

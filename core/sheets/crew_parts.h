@@ -2,7 +2,9 @@
 // counted as it comes off the truck. No money in any of it.
 #pragma once
 
+#include <functional>
 #include <map>
+#include <memory>
 
 #include "estimate/deliveries.h"
 #include "sheets/printed.h"
@@ -54,6 +56,14 @@ bool is_brought(const Printed& printed, const estimate::OrderLine& line);
 std::string how_it_comes(const Printed& printed, const estimate::OrderLine& line,
                          const std::vector<estimate::Visit>& visits);
 std::vector<estimate::Visit> visits_of(const Printed& printed);
+
+// The finished plan with only what a sheet needs of it: parts and tags of these kinds of elements, and of other signs
+// those given; its problems are for the office. Its bounds are those of what is left.
+struct PlanKeeps {
+  std::function<bool(const plan::Element&)> element;
+  std::vector<Sign> signs;  // besides tags
+};
+std::shared_ptr<const Figure> plan_with(const Printed& printed, const PlanKeeps& keeps);
 
 // An empty sheet of that word and English title.
 Sheet sheet_named(const Printed& printed, const std::string& word, const std::string& title);

@@ -46,7 +46,6 @@ Framed who_decides(const Printed& printed) {
 Sheet inspection(const Printed& printed) {
   Sheet sheet = sheet_named(printed, "inspection", "Inspection record");
   sheet.about = {printed.say("What is looked at before it is covered.")};
-  sheet.key_plan = true;
   if (nothing_to_do(printed)) {
     sheet.passages.push_back(
         {{Paragraph{{printed.say("Nothing is built in this job yet: there is nothing to look at.")}}}});

@@ -37,6 +37,13 @@ std::string goods_of(const Printed& printed, const Visit& visit) {
   return joined(names, "; ");
 }
 
+bool several(const Visit& visit) { return visit.kind == Visit::Kind::pallets || visit.kind == Visit::Kind::small; }
+
+std::string what_comes(const Printed& printed, const Visit& visit) {
+  if (visit.kind == Visit::Kind::pallets) return printed.say("Goods on pallets");
+  return visit.kind == Visit::Kind::small ? printed.say("Small goods") : goods_of(printed, visit);
+}
+
 std::string how_much(const Printed& printed, const Visit& visit) {
   if (visit.kind == Visit::Kind::small || visit.lines.empty()) return "";
   if (visit.kind == Visit::Kind::pallets)
@@ -75,7 +82,7 @@ Row visit_row(const Printed& printed, const Visit& visit, std::size_t number) {
                       : Said(number_words(printed, loads), of_visit(number, "loads"));
   if (visit.weight && loads > 0)
     each = {weight_words(printed, visit.weight->amount().value / loads), of_visit(number, "load")};
-  return {{goods_of(printed, visit),
+  return {{what_comes(printed, visit),
            name_of(printed, visit.supplier),
            {how_much(printed, visit), of_visit(number, "loads")},
            weight,
@@ -139,6 +146,7 @@ Passage loads_passage(const Printed& printed, const std::vector<Visit>& visits) 
       if (visits[number].stage != stage) continue;
       if (rows++ == 0) table.rows.push_back({{stage_words(printed, stage)}, Row::Kind::group});
       table.rows.push_back(visit_row(printed, visits[number], number));
+      if (several(visits[number])) table.rows.push_back({{goods_of(printed, visits[number])}, Row::Kind::note});
       sum.add(visits[number]);
       all.add(visits[number]);
     }

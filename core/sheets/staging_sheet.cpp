@@ -1,9 +1,10 @@
 // Staging: where pallets and stone stand, what comes when in how many loads, which area empties which pallet.
 #include <algorithm>
 #include <cmath>
+#include <memory>
 
 #include "sheets/all_sheets.h"
-#include "sheets/plan_figure.h"
+#include "sheets/figure.h"
 #include "sheets/source.h"
 #include "sheets/staging_parts.h"
 
@@ -84,18 +85,36 @@ Passage ways_passage(const Printed& printed) {
   return {{Heading{printed.say("Ways in"), {}}, table}};
 }
 
-Passage map_passage(const Printed& printed) {
-  const std::vector<DropSpot> spots = drop_spots(printed);
+bool on_the_map(const plan::Element& element) {
+  const auto* mark = std::get_if<plan::SiteMark>(&element.kind);
+  if (mark) return mark->what == "drop-spot" || mark->what == "gate" || mark->what == "path";
+  return std::holds_alternative<plan::PavedArea>(element.kind) ||
+         std::holds_alternative<plan::Building>(element.kind) || std::holds_alternative<plan::Pool>(element.kind) ||
+         std::holds_alternative<plan::Wall>(element.kind) || std::holds_alternative<plan::Steps>(element.kind);
+}
+
+Drawing map(const Printed& printed) {
   Drawing drawing;
-  drawing.figure = std::make_shared<const Figure>(plan_figure(*printed.results, {.levels = false}));
+  drawing.figure = plan_with(printed, {on_the_map, {Sign::name, Sign::plain_point}});
   drawing.title = printed.say("For the driver");
-  drawing.height_mm = 120;
+  drawing.height_mm = 100;
   drawing.north = 0;
   drawing.plan = true;
-  if (drawing.figure->parts.empty()) return {};
-  for (const DropSpot& spot : spots)
-    drawing.labels.push_back({spot.at, {filled(printed, "set down here: %1", {spot.id})}, Align::centre, 0, true});
-  return {{drawing}, std::nullopt, true};
+  for (const DropSpot& spot : drop_spots(printed))
+    drawing.notes.push_back({spot.at, {filled(printed, "set down here: %1", {spot.id})}});
+  return drawing;
+}
+
+// The drop spots with the map at their side, where that fits on a page.
+std::vector<Passage> places(const Printed& printed) {
+  constexpr std::size_t beside_a_map = 6;
+  Passage spots = spots_passage(printed), ways = ways_passage(printed);
+  Drawing drawn = map(printed);
+  std::vector<Block> all = spots.blocks;
+  all.insert(all.end(), ways.blocks.begin(), ways.blocks.end());
+  if (drawn.figure->parts.empty()) return {{std::move(all)}};
+  if (drop_spots(printed).size() > beside_a_map) return {{std::move(all)}, {{std::move(drawn)}, std::nullopt, true}};
+  return {{{std::make_shared<const Beside>(Beside{std::move(all), {std::move(drawn)}, 0.5})}}};
 }
 
 }  // namespace
@@ -109,9 +128,9 @@ Sheet staging(const Printed& printed) {
     sheet.passages.push_back({{Paragraph{{printed.say("Nothing is brought to this job yet.")}}}});
     return sheet;
   }
-  sheet.passages.push_back(spots_passage(printed));
-  for (Passage passage : {ways_passage(printed), map_passage(printed), loads_passage(printed, visits),
-                          trucks_passage(printed, visits), room_passage(printed, visits), pallets_passage(printed)})
+  sheet.passages = places(printed);
+  for (Passage passage : {loads_passage(printed, visits), trucks_passage(printed, visits),
+                          room_passage(printed, visits), pallets_passage(printed)})
     if (!passage.blocks.empty()) sheet.passages.push_back(std::move(passage));
   return sheet;
 }

@@ -1,11 +1,8 @@
 // The start sheet: where the first unit lies, which way the rows run, what the tape must read, the levels, and which
 // pallets are opened first.
-#include <memory>
-
 #include "sheets/all_sheets.h"
 #include "sheets/numbered.h"
 #include "sheets/parts.h"
-#include "sheets/plan_figure.h"
 #include "sheets/set_out.h"
 #include "sheets/source.h"
 #include "sheets/start_parts.h"
@@ -24,15 +21,19 @@ std::vector<plan::ElementId> laid_areas(const Printed& printed) {
 
 Passage plan_passage(const Printed& printed, const std::vector<plan::ElementId>& areas) {
   Drawing drawing;
-  drawing.figure = std::make_shared<const Figure>(plan_figure(*printed.results, {.levels = false}));
+  drawing.figure = plan_with(printed, {[](const plan::Element& element) {
+                                         return std::holds_alternative<plan::PavedArea>(element.kind) ||
+                                                std::holds_alternative<plan::Building>(element.kind) ||
+                                                std::holds_alternative<plan::Pool>(element.kind);
+                                       },
+                                       {Sign::start_point}});
   drawing.title = printed.say("Start points and rows");
-  drawing.height_mm = 110;
+  drawing.height_mm = 100;
   drawing.north = 0;
   drawing.plan = true;
   for (const plan::ElementId& id : areas) {
     const auto& paved = std::get<plan::PavedArea>(printed.job().find(id)->kind);
-    drawing.labels.push_back(
-        {metres(paved.laying->start), {filled(printed, "start of %1", {id})}, Align::centre, 0, true});
+    drawing.notes.push_back({metres(paved.laying->start), {filled(printed, "start of %1", {id})}});
   }
   return {{drawing}, std::nullopt, true};
 }
@@ -61,13 +62,16 @@ Passage area_passage(const Printed& printed, const plan::ElementId& id, const ta
   Passage passage{{Heading{id + " " + element.name,
                            {name_of(printed, paved.laying->pattern), of_item(paved.laying->pattern, "name")}}},
                   takeoff::Stage::paving};
-  const auto add = [&](std::vector<Block> blocks) {
-    passage.blocks.insert(passage.blocks.end(), blocks.begin(), blocks.end());
+  const auto add = [&](const std::vector<Block>& blocks) {
+    for (const Block& block : blocks) {
+      passage.blocks.push_back(block);
+      if (std::holds_alternative<Table>(block)) passage.blocks.emplace_back(Gap{2});
+    }
   };
   add(start_point(printed, id, out));
   add(running_blocks(printed, running_measures(printed, id)));
-  if (auto levels = level_table(printed, id, out, terrain)) passage.blocks.emplace_back(*std::move(levels));
-  if (auto pallets = first_pallets(printed, id)) passage.blocks.emplace_back(*std::move(pallets));
+  if (const auto levels = level_table(printed, id, out, terrain)) add({*levels});
+  if (const auto pallets = first_pallets(printed, id)) add({*pallets});
   return passage;
 }
 
