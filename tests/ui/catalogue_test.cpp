@@ -309,6 +309,21 @@ TEST(CatalogueWindow, WhatTheBookRefusesWaitsInItsFields) {
   EXPECT_FALSE(here.window->isVisible());
 }
 
+// Another program changes the notes while the price is being typed here: neither is lost.
+TEST(CatalogueWindow, WhatSomeoneElseChangedMeanwhileStays) {
+  Window here;
+  here.window->choose({0, "agg-dense"});
+  auto other = store::CatalogueBook::open(here.path()).value();
+  const auto before = catalogue::find(other.stock().value(), {0, "agg-dense"}).value();
+  auto after = before;
+  std::get<Item>(after.entry).notes = "asked for by telephone";
+  ASSERT_TRUE(other.change({{{before, after}}, "typed"}));
+  here.type("entry/price/amount", "44.00");
+  EXPECT_EQ(here.item("agg-dense").price->amount.coins(), 4400);
+  EXPECT_EQ(here.item("agg-dense").notes, "asked for by telephone");
+  EXPECT_EQ(here.child<QPlainTextEdit>("entry/notes")->toPlainText(), "asked for by telephone");
+}
+
 TEST(CatalogueWindow, LimitsShowTheirSource) {
   Window here;
   here.click_group("Limits and factors");

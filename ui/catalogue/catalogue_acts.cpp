@@ -237,14 +237,18 @@ void CatalogueWindow::give(const QString& field, const Value& value) {
     emit changed();
     return;
   }
+  // Someone else changed it meanwhile: this one field is set on what is there now. With more than one waiting a person
+  // looks first.
+  if (done.error().code == "catalogue-changed") {
+    const bool alone = !drafts_.contains(key);
+    refresh();
+    if (alone && kept_ && *chosen_ == key && kept_->entry != now) return give(field, value);
+    tell(told(done.error()), true);
+  }
   drafts_[key] = *after;
   show_rows();
   const std::string blamed = form_->blamed_for(done.error().code);
   form_->show_fault(blamed.empty() ? of->look.id : blamed, told(done.error()));
-  if (done.error().code == "catalogue-changed") {
-    refresh();
-    tell(told(done.error()), true);
-  }
 }
 
 void CatalogueWindow::put_back() {
