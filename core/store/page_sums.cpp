@@ -110,8 +110,8 @@ int write(sqlite3_file* file, const void* what, int bytes, sqlite3_int64 from) {
     return methods_of(file).xWrite(real(file), what, bytes, from);
   of.page.assign(page, page + bytes);
   const std::uint64_t sum = sum_of(page, bytes, from);
-  for (int i = 0; i < sum_bytes; ++i)
-    of.page[static_cast<std::size_t>(bytes - sum_bytes + i)] = static_cast<unsigned char>(sum >> (8 * i));
+  unsigned char* const last = of.page.data() + bytes - sum_bytes;
+  for (int i = 0; i < sum_bytes; ++i) last[i] = static_cast<unsigned char>(sum >> (8 * i));
   return methods_of(file).xWrite(real(file), of.page.data(), bytes, from);
 }
 

@@ -38,10 +38,6 @@ int read_all(const std::string& folder) {
       if (!entries) return say(entries.error());
       for (const estimate::Entry& entry : *entries)
         versions += entry.line.item + entry.ticket + entry.note + std::to_string(entry.quantity);
-      const auto entries = book->entries(one.id);
-      if (!entries) return say(entries.error());
-      for (const estimate::Entry& entry : *entries)
-        versions += entry.line.item + entry.ticket + entry.note + std::to_string(entry.quantity);
       versions += one.name + one.sha256 + files::write_job(version->job) + files::write_kept(version->kept);
     }
   }
