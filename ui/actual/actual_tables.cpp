@@ -124,7 +124,7 @@ QTreeWidget* make_line_table(QWidget* parent) {
 QTreeWidget* make_work_table(QWidget* parent) {
   return made("actual-work", Words::tr("Hours by stage"),
               {Words::tr("Stage and work"), Words::tr("Estimate"), Words::tr("Worked"), Words::tr("Done"),
-               Words::tr("Estimate's rate"), Words::tr("Own rate so far"), Words::tr("Difference")},
+               Words::tr("Estimate's rate"), Words::tr("Own rate"), Words::tr("Difference")},
               parent);
 }
 

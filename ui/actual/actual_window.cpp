@@ -83,7 +83,7 @@ ActualWindow::ActualWindow(store::JobBook& book, store::Version version, std::st
     if (pages->currentWidget() == offers_) offers_->refresh();
   });
   reload();
-  resize(px(1180), px(720));
+  resize(px(1240), px(720));
 }
 
 QWidget* ActualWindow::make_lines() {
