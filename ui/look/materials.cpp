@@ -50,11 +50,26 @@ std::vector<MaterialLook> looks(bool dark) {
   return made;
 }
 
+// On black and white paper a material is its hatch and its edge; what lies beside units of the same hatch has a grey
+// ground, light enough for a copier.
+std::vector<MaterialLook> printed_looks() {
+  std::vector<MaterialLook> made;
+  for (const Row& row : rows) {
+    const bool grey = row.material == Material::border || row.material == Material::cap;
+    const bool black = row.material == Material::joint;
+    const QColor ground = black ? QColor(Qt::black) : grey ? QColor("#DADADA") : QColor(Qt::white);
+    made.push_back({ground, ground, QColor(Qt::black), black ? ground : QColor(Qt::white)});
+  }
+  return made;
+}
+
 }  // namespace
 
 const MaterialLook& look(Material material) {
   static const std::vector<MaterialLook> light = looks(false);
   static const std::vector<MaterialLook> dark = looks(true);
+  static const std::vector<MaterialLook> printed = printed_looks();
+  if (theme().on_paper && !theme().in_colour) return printed.at(static_cast<std::size_t>(material));
   return (theme().dark ? dark : light).at(static_cast<std::size_t>(material));
 }
 

@@ -3,6 +3,8 @@
 #include <QApplication>
 #include <QCoreApplication>
 #include <QFontDatabase>
+#include <QPaintDevice>
+#include <QPainter>
 #include <QStyleFactory>
 #include <algorithm>
 #include <cmath>
@@ -41,6 +43,14 @@ Theme dark() {
   return t;
 }
 
+Theme on_paper(bool in_colour) {
+  Theme t;
+  t.on_paper = true, t.in_colour = in_colour;
+  t.window = t.panel = t.raised = t.paper = t.chalk_wash = t.on_chalk = t.flag_wash = t.care_wash = QColor(Qt::white);
+  t.ink = t.ink2 = t.ink3 = t.rule = t.line = t.chalk = t.flag = t.care = t.good = t.site_plan = QColor(Qt::black);
+  return t;
+}
+
 struct Now {
   Theme theme = light();
   double factor = 1;
@@ -75,10 +85,26 @@ bool system_is_dark() {
   return now().system_dark.value_or(false);
 }
 
+OnPaper::OnPaper(bool in_colour) : before_(now().theme), factor_before_(now().factor) {
+  now().theme = on_paper(in_colour);
+  now().factor = 1;
+}
+
+OnPaper::~OnPaper() {
+  now().theme = before_;
+  now().factor = factor_before_;
+}
+
+double device_px(const QPainter& painter) {
+  constexpr double printed = 6;  // 576 to the inch
+  return theme().on_paper ? printed : painter.device()->devicePixelRatioF();
+}
+
 QFont font(Type type, bool bold) {
   QFont made(QString::fromLatin1(family));
   made.setPixelSize(static_cast<int>(std::lround(static_cast<int>(type) * now().factor)));
   made.setWeight(bold ? QFont::Bold : QFont::Normal);
+  if (theme().on_paper) made.setHintingPreference(QFont::PreferNoHinting);
   return made;
 }
 

@@ -9,6 +9,7 @@
 #include "sheets/figure.h"
 
 class QApplication;
+class QPainter;
 class QIcon;
 
 namespace ui {
@@ -18,6 +19,8 @@ namespace ui {
 // `good` is solved. A wash is the ground behind text of that colour.
 struct Theme {
   bool dark = false;
+  bool on_paper = false;   // black on white, see OnPaper
+  bool in_colour = false;  // on paper, with the colours of the materials
   QColor window, panel, raised, paper;
   QColor ink, ink2, ink3, rule, line;
   QColor chalk, chalk_wash, on_chalk;
@@ -27,6 +30,22 @@ struct Theme {
 const Theme& theme();      // the one in use
 void set_dark(bool dark);  // and tells everybody by QApplication's palette
 bool system_is_dark();
+
+// While one lives, all that paints does so for a sheet of paper: black on white, at 100 %, whatever the window's look;
+// materials by their hatches alone, or in the colours that they have by day.
+class OnPaper {
+ public:
+  explicit OnPaper(bool in_colour);
+  ~OnPaper();
+  OnPaper(const OnPaper&) = delete;
+  OnPaper& operator=(const OnPaper&) = delete;
+
+ private:
+  Theme before_;
+  double factor_before_;
+};
+// Pixels that the painter's device has for one px of the drawing: tiles of hatches are made as sharp as that.
+double device_px(const QPainter& painter);
 
 // A material's ground (two or more tones), its line, and the ground of its cut pieces.
 struct MaterialLook {
@@ -50,6 +69,6 @@ QString prepare(QApplication& application);
 // A drawing of ours, in ink or chalk by its state, sharp at any scale: "pick", "area", "undo" ... (resources/icons).
 QIcon icon(const QString& name);
 // The same painted into a square of `side` px at `at`.
-void paint_icon(class QPainter& painter, const QString& name, QRectF square, QColor colour);
+void paint_icon(QPainter& painter, const QString& name, QRectF square, QColor colour);
 
 }  // namespace ui

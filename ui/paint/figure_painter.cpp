@@ -51,7 +51,7 @@ void paint_area(QPainter& painter, const sheets::Area& area, const QPainterPath&
   if (area.material != Material::none) {
     const QColor ground = area.sliver ? look(area.material).line : ground_of(area.material, area.tone, area.cut);
     if (signed_area(area))
-      painter.fillPath(path, hatch(area.material, ground, painter.device()->devicePixelRatioF(), sight.origin));
+      painter.fillPath(path, hatch(area.material, ground, device_px(painter), sight.origin));
     else
       painter.fillPath(path, ground);
   }
@@ -130,7 +130,7 @@ void paint_material(QPainter& painter, const QPainterPath& path, Material materi
   if (later) {
     stroke(painter, path, Line::later);
   } else if (material != Material::none) {
-    painter.fillPath(path, hatch(material, ground_of(material, tone), painter.device()->devicePixelRatioF(), {}));
+    painter.fillPath(path, hatch(material, ground_of(material, tone), device_px(painter), {}));
     stroke(painter, path, Line::element, material);
   }
   painter.restore();

@@ -256,8 +256,8 @@ bool has_sign(Material material) {
 
 QBrush hatch(Material material, const QColor& ground, double device_px, QPointF anchor) {
   if (!has_sign(material)) return ground;
-  static QMap<std::tuple<int, QRgb, bool, int>, QBrush> made;
-  const std::tuple key(static_cast<int>(material), ground.rgba(), theme().dark,
+  static QMap<std::tuple<int, QRgb, QRgb, int>, QBrush> made;
+  const std::tuple key(static_cast<int>(material), ground.rgba(), look(material).line.rgba(),
                        static_cast<int>(std::lround(device_px * 100)));
   auto found = made.find(key);
   if (found == made.end()) found = made.insert(key, QBrush(tile_of(material, ground, device_px)));

@@ -178,9 +178,25 @@ QPixmap cased_text(const QString& text, const QFont& font, const QColor& colour,
 
 }  // namespace
 
+// On paper text stays text.
+static void print_cased(QPainter& painter, QPointF at, const QString& text, const QFont& font, const QColor& colour,
+                        Stand stand) {
+  const QFontMetricsF metrics(font);
+  const double wide = metrics.horizontalAdvance(text);
+  const QPointF base(stand == Stand::middle ? at.x() - wide / 2 : at.x(),
+                     at.y() + (metrics.ascent() - metrics.descent()) / 2);
+  QPainterPath letters;
+  letters.addText(base, font, text);
+  painter.strokePath(letters, QPen(theme().paper, 3, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+  painter.setFont(font);
+  painter.setPen(colour);
+  painter.drawText(base, text);
+}
+
 void paint_cased(QPainter& painter, QPointF at, const QString& text, const QFont& font, const QColor& colour,
                  Stand stand) {
-  const double ratio = painter.device()->devicePixelRatioF();
+  if (theme().on_paper) return print_cased(painter, at, text, font, colour, stand);
+  const double ratio = device_px(painter);
   const QPixmap made = cased_text(text, font, colour, ratio);
   const QSizeF size = made.deviceIndependentSize();
   const QPointF corner(stand == Stand::middle ? at.x() - size.width() / 2 : at.x() - 3, at.y() - size.height() / 2);

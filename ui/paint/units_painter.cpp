@@ -109,7 +109,7 @@ void UnitsPainter::paint(QPainter& painter, const Sight& sight, const QRectF& cl
 }
 
 void UnitsPainter::paint_flat(QPainter& painter, const QPainterPath& field, const Sight& sight) const {
-  painter.fillPath(field, hatch(material_, mean(), painter.device()->devicePixelRatioF(), sight.origin));
+  painter.fillPath(field, hatch(material_, mean(), device_px(painter), sight.origin));
 }
 
 // Every row's joint, or every second, third ...: never nearer than 3 px.
@@ -158,7 +158,7 @@ void UnitsPainter::paint_pattern(QPainter& painter, const QPainterPath& field, c
   const Lattice& lattice = layout_->lattice;
   const Vec a{lattice.along, 0}, b = across_of(lattice);
   const double unit_px = least_side() * units::Length::steps_per_metre * px_per_step;
-  const double device = px_per_step * painter.device()->devicePixelRatioF();
+  const double device = px_per_step * device_px(painter);
   if (pattern_scale_ != device || pattern_dark_ != theme().dark) {
     const auto cells = [](double px) { return std::clamp(static_cast<int>(std::ceil(180 / px)), 2, 24); };
     const double wide = geometry::length(a) * device, high = geometry::length(b) * device;
