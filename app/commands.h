@@ -32,7 +32,7 @@ int takeoff(const TakeoffWords& words);
 // The drawing of the job, for other programs.
 struct DrawWords {
   std::string job;
-  std::string form = "dxf";  // dxf, geojson
+  std::string form = "dxf";  // dxf, geojson; svg, png: see draw_picture
   std::string output;
 };
 int draw(const DrawWords& words);

@@ -5,8 +5,10 @@
 #include <clocale>
 #include <cstdio>
 #include <functional>
+#include <optional>
 
 #include "commands.h"
+#include "print_command.h"
 #include "ui/window/run_window.h"
 
 namespace {
@@ -26,19 +28,27 @@ void add_takeoff(CLI::App& program, Action& action) {
   command->callback([words, &action] { action = [words] { return app::takeoff(*words); }; });
 }
 
-void add_check(CLI::App& program, Action& action) {
-  auto job = std::make_shared<std::string>();
-  CLI::App* command = program.add_subcommand("check", "Problems of the job, a line each");
-void add_draw(CLI::App& program, Action& action) {
+// Pictures are painted with fonts: they make their own application, as sheets do.
+void add_draw(CLI::App& program, Action& action, std::optional<app::DrawWords>& picture) {
   auto words = std::make_shared<app::DrawWords>();
   CLI::App* command = program.add_subcommand("draw", "The drawing of the job, for other programs");
   command->add_option("JOB", words->job, "job file")->required();
-  command->add_option("--as", words->form, "dxf (release 2000, in the job's unit) or geojson (in metres)")
-      ->check(CLI::IsMember({"dxf", "geojson"}));
+  command
+      ->add_option("--as", words->form,
+                   "dxf (release 2000, in the job's unit), geojson (in metres), or a picture: svg, png")
+      ->check(CLI::IsMember({"dxf", "geojson", "svg", "png"}));
   command->add_option("--output", words->output, "file to write; standard output otherwise");
-  command->callback([words, &action] { action = [words] { return app::draw(*words); }; });
+  command->callback([words, &action, &picture] {
+    if (words->form == "svg" || words->form == "png")
+      picture = *words;
+    else
+      action = [words] { return app::draw(*words); };
+  });
 }
 
+void add_check(CLI::App& program, Action& action) {
+  auto job = std::make_shared<std::string>();
+  CLI::App* command = program.add_subcommand("check", "Problems of the job, a line each");
   command->add_option("JOB", *job, "job file")->required();
   command->callback([job, &action] { action = [job] { return app::check(*job); }; });
 }
@@ -84,6 +94,20 @@ void add_setting_out(CLI::App& program, Action& action) {
   command->callback([words, &action] { action = [words] { return app::setting_out(*words); }; });
 }
 
+// It makes its own application, with fonts: `print` is left empty where the command is not given.
+void add_print(CLI::App& program, std::optional<app::PrintWords>& print) {
+  auto words = std::make_shared<app::PrintWords>();
+  CLI::App* command = program.add_subcommand("print", "A sheet for crew, supplier, customer or office, as a PDF");
+  command->footer("SHEET is one of\n" + app::sheets_told());
+  command->add_option("SHEET", words->sheet, "which sheet")->required()->check(CLI::IsMember(app::sheet_words()));
+  command->add_option("JOB", words->job, "job file")->required();
+  command->add_option("--output", words->output, "PDF file to write")->required();
+  command->add_option("--language", words->language, "en or es")->check(CLI::IsMember({"en", "es"}));
+  command->add_option("--paper", words->paper, "a4 or letter; letter for a US job otherwise, a4 for a metric one")
+      ->check(CLI::IsMember({"a4", "letter"}));
+  command->callback([words, &print] { print = *words; });
+}
+
 void add_catalogue(CLI::App& program, Action& action) {
   CLI::App* command = program.add_subcommand("catalogue", "The catalogue of this machine's job book");
   command->require_subcommand(1);
@@ -123,11 +147,15 @@ int main(int count, char** words) {
       ->check(CLI::Validator(job_file_word, "JOB.json"));
   Action action;
   add_takeoff(program, action);
+  std::optional<app::DrawWords> picture;
+  add_draw(program, action, picture);
   add_check(program, action);
   add_start(program, action);
   add_import(program, action);
   add_setting_out(program, action);
   add_catalogue(program, action);
+  std::optional<app::PrintWords> print;
+  add_print(program, print);
   try {
     program.parse(count, words);
   } catch (const CLI::ParseError& said) {
@@ -135,6 +163,7 @@ int main(int count, char** words) {
     program.exit(said);
     return asked_for_help ? 0 : 2;
   }
+  if (print) return app::print(count, words, *print);
+  if (picture) return app::draw_picture(count, words, *picture);
   return action ? run_command(count, words, action) : ui::run_window(count, words, job);
 }
-  add_draw(program, action);

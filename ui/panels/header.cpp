@@ -78,7 +78,6 @@ Header::Header(Desk& desk, QWidget* parent)
   connect(&desk_, &Desk::job_changed, this, &Header::show_job);
   state_ = tr("working copy");
   allow_save(false);
-  allow_print(false);
   show_job();
 }
 
@@ -96,11 +95,6 @@ void Header::set_version_state(const QString& state) {
 void Header::allow_save(bool allowed) {
   save_->setEnabled(allowed);
   save_->setToolTip(allowed ? QString() : tr("Saved versions come with the job book. Every edit is kept already."));
-}
-
-void Header::allow_print(bool allowed) {
-  print_->setEnabled(allowed);
-  print_->setToolTip(allowed ? QString() : tr("Printing comes with the sheets."));
 }
 
 // A long name gives way to the menus and buttons; its tooltip has all of it.

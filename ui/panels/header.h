@@ -21,7 +21,6 @@ class Header : public QWidget {
   void set_version_state(const QString& state);  // "working copy, after version 3"
   // They come with the job book and the sheets: until then they say so, and can't be pressed.
   void allow_save(bool allowed);
-  void allow_print(bool allowed);
 
  signals:
   void wanted_undo();  // of a point in hand, or of the last edit: the window knows

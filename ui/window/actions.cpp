@@ -67,8 +67,9 @@ const std::vector<ActionRow>& action_rows() {
       {"change-order", "office", QT_TRANSLATE_NOOP("actions", "Change order…"), "", ""},
       {"actual", "office", QT_TRANSLATE_NOOP("actions", "What was really used…"), "", ""},
       {"backups", "office", QT_TRANSLATE_NOOP("actions", "Backups of the book…"), "", "", true},
-
-      {"material-list", "sheets", QT_TRANSLATE_NOOP("actions", "Material list…"), "Ctrl+P", "sheets"},
+      {"print-sheets", "sheets", QT_TRANSLATE_NOOP("actions", "Print sheets…"), "Ctrl+P", "sheets"},
+      {"plan-picture", "sheets", QT_TRANSLATE_NOOP("actions", "The plan as a picture…"), "", ""},
+      {"material-list", "sheets", QT_TRANSLATE_NOOP("actions", "Material list…"), "", "", true},
       {"setting-out", "sheets", QT_TRANSLATE_NOOP("actions", "Setting-out table…"), "", ""},
       {"catalogue-window", "catalogue", QT_TRANSLATE_NOOP("actions", "Catalogue…"), "Ctrl+K", "catalogue"},
       {"items-out", "catalogue", QT_TRANSLATE_NOOP("actions", "Write the items of this job…"), "", ""},

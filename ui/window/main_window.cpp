@@ -20,6 +20,7 @@
 #include "ui/panels/total_panel.h"
 #include "ui/plan/plan_view.h"
 #include "ui/plan/site_plans.h"
+#include "ui/print/sheets_window.h"
 #include "ui/window/start_page.h"
 
 namespace ui {
@@ -156,6 +157,7 @@ void MainWindow::follow_desk() {
   });
   connect(header_, &Header::wanted_undo, this, &MainWindow::undo);
   header_->allow_save(static_cast<bool>(shelf_.save_version));
+  connect(header_, &Header::wanted_print, this, [this] { actions_["print-sheets"].trigger(); });
   connect(header_, &Header::wanted_save, this, [this] { actions_["save-version"].trigger(); });
   show_version_state();
   connect(desk_, &Desk::said, prompt_, &Prompt::say);
@@ -202,7 +204,7 @@ void MainWindow::try_first(const QString& what) {
     }
     plan_->setFocus(Qt::OtherFocusReason);
   } else {
-    actions_["material-list"].trigger();
+    show_sheets_window(*desk_, shelf_.sheets, this)->show_sheet("crew-list");
   }
 }
 

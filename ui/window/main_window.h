@@ -8,6 +8,7 @@
 
 #include "takeoff/paving/start.h"
 #include "ui/desk/desk.h"
+#include "ui/print/sheets_shelf.h"
 #include "ui/window/actions.h"
 
 class QSplitter;
@@ -41,6 +42,7 @@ struct Shelf {
       put_items;                                       // those of it that the book has otherwise
   std::function<std::string(const QByteArray&)> keep;  // a picture's bytes: gives its SHA-256
   std::function<QByteArray(const std::string&)> body;
+  SheetsShelf sheets;                  // what printed sheets ask of the book
   std::function<void()> look_changed;  // language, light or size: the window is made anew
 };
 
@@ -57,6 +59,7 @@ class MainWindow : public QMainWindow {
   void show_version_state();  // asks the shelf anew
   void show_first_start();    // the demo job's note with three things to do
 
+  void write_plan_picture();  // SVG or PNG, by the name that the person gives
   // Brings the job's order list to a CSV file; false with a sentence said where it can't be written.
   bool write_material_list(const QString& file);
   bool write_job_file(const QString& file) { return write_job_file(file, desk_->job()); }

@@ -111,6 +111,37 @@ void Office::work_on_from(std::int64_t version) {
   desk_.edit(kept->job, tr("Work on from version %1").arg(kept->row.number));
 }
 
+std::optional<store::VersionRow> Office::version_as_it_stands() {
+  const auto rows = book_.versions(keeper_.id());
+  if (!rows || rows->empty()) return std::nullopt;
+  const auto newest = book_.version(rows->front().id);
+  if (!newest || !plan::same(newest->job, desk_.job())) return std::nullopt;
+  return newest->row;
+}
+
+SheetsShelf Office::sheets() {
+  SheetsShelf shelf;
+  shelf.version = [this] {
+    const auto version = version_as_it_stands();
+    return version ? std::to_string(version->number) : std::string();
+  };
+  shelf.keep = [this](const std::string& sheet, const std::string& language,
+                      const QByteArray& pdf) -> problem::Result<QString> {
+    const auto version = version_as_it_stands();
+    if (!version)
+      return std::unexpected(problem::Problem{problem::Severity::problem,
+                                              "sheet-no-version",
+                                              tr("The job is not as its newest version has it").toStdString(),
+                                              tr("save a version, then keep the sheet with it").toStdString(),
+                                              {}});
+    const auto kept = book_.issue(version->id, sheet, language, pdf.toStdString());
+    if (!kept) return std::unexpected(kept.error());
+    refresh();
+    return tr("Kept with version %1: it shows this sheet from now on").arg(version->number);
+  };
+  return shelf;
+}
+
 void Office::compare_with_now() { side_by_side_.with_now(keeper_.id()); }
 
 std::optional<std::int64_t> Office::chosen_version() {

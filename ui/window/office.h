@@ -31,9 +31,11 @@ class Office : public QObject {
   void compare_with_now();        // the newest version with the job as it stands: what has changed since
   QString version_state() const;  // "working copy, after version 3"; empty: no version yet
   std::vector<std::pair<const char*, std::function<void()>>> actions();  // the rest of the menu, by the action's id
+  SheetsShelf sheets();  // printed sheets are named after the newest version, and kept with it
   SideBySide& side_by_side() { return side_by_side_; }
 
  private:
+  std::optional<store::VersionRow> version_as_it_stands();  // the newest, where the open job equals it
   void open_job(std::int64_t job);
   void work_on_from(std::int64_t version);
   // The version chosen in the job book, else the newest one of the open job; says so where there is none.

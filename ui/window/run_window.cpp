@@ -4,6 +4,7 @@
 #include <QFile>
 #include <QProcess>
 #include <QTimer>
+#include <clocale>
 #include <cstdio>
 #include <thread>
 
@@ -169,6 +170,7 @@ int sit(const std::string& file, const std::optional<QString>& first_said) {
   shelf.compare = [&office] { office.compare_with_now(); };
   shelf.version_state = [&office] { return office.version_state(); };
   shelf.office = office.actions();
+  shelf.sheets = office.sheets();
   windows.set_shelf(shelf);
   windows.make();
   if (begun->first) windows.window().show_first_start();
@@ -199,6 +201,8 @@ int run_window(int& count, char** words, const std::string& file) {
         QStringLiteral("there is no display for the window: start it where DISPLAY or WAYLAND_DISPLAY is set, "
                        "or give a command (groundcourse --help)"));
   QApplication application(count, words);
+  // Qt has taken over the person's locale. Whatever writes numbers by printf (spreadsheets) keeps its decimal points.
+  std::setlocale(LC_NUMERIC, "C");
   QApplication::setApplicationName(QStringLiteral("groundcourse"));
   if (const QString fault = prepare(application); !fault.isEmpty()) return refuse(fault);
   const int code = sit(file, restore_noted(store::data_folder(), store::utc_now()));

@@ -13,6 +13,8 @@
 #include "ui/panels/prompt.h"
 #include "ui/plan/plan_view.h"
 #include "ui/plan/site_plans.h"
+#include "ui/print/plan_picture.h"
+#include "ui/print/sheets_window.h"
 #include "ui/window/main_window.h"
 #include "ui/window/run_window.h"
 #include "ui/window/taped_window.h"
@@ -175,6 +177,17 @@ bool MainWindow::bring_in_outlines(const QString& file) {
   return true;
 }
 
+void MainWindow::write_plan_picture() {
+  const ResultsPtr results = desk_->results();
+  if (!results) return prompt_->say(tr("The numbers are still being worked out."));
+  const QString file =
+      QFileDialog::getSaveFileName(this, tr("The plan as a picture"), tr("plan.png"), tr("Pictures (*.png *.svg)"));
+  if (file.isEmpty()) return;
+  const bool drawn = file.endsWith(QLatin1String(".svg"), Qt::CaseInsensitive);
+  const QString fault = write_whole(file, (drawn ? plan_svg(*results) : plan_png(*results)).toStdString());
+  prompt_->say(fault.isEmpty() ? tr("The plan is in %1").arg(file) : fault);
+}
+
 void MainWindow::connect_files() {
   on("new-job", [this] { new_job(); });
   const auto kept_by = [this](const char* id, const std::function<void()>& does) {
@@ -218,6 +231,8 @@ void MainWindow::connect_files() {
   });
   on("taped", [this] { show_taped_window(*desk_, this); });
   on("estimate", [this] { show_estimate_window(*desk_, this); });
+  on("print-sheets", [this] { show_sheets_window(*desk_, shelf_.sheets, this); });
+  on("plan-picture", [this] { write_plan_picture(); });
   on("material-list", [this] {
     const QString file =
         QFileDialog::getSaveFileName(this, tr("Material list"), tr("material-list.csv"), tr("Tables (*.csv)"));

@@ -1,0 +1,39 @@
+#include "ui/print/print_sheet.h"
+
+#include "sheets/all_sheets.h"
+#include "ui/print/pdf.h"
+#include "ui/words/words.h"
+
+namespace ui {
+
+sheets::Printed printed(std::shared_ptr<const results::Results> results, std::string version) {
+  sheets::Printed made;
+  made.date = results->job->offer.date;
+  made.results = std::move(results);
+  made.version = std::move(version);
+  made.language = language().toStdString();
+  made.say = [](const std::string& english) { return said(english).toStdString(); };
+  return made;
+}
+
+InLanguage::InLanguage(const QString& wanted) : before_(language()) {
+  if (wanted != before_) speak(wanted);
+}
+InLanguage::~InLanguage() {
+  if (language() != before_) speak(before_);
+}
+
+Paper usual_paper(const plan::Job& job) { return job.heading.units == units::System::us ? Paper::letter : Paper::a4; }
+
+problem::Result<QByteArray> print_sheet(const std::string& word, const sheets::Printed& printed, Paper paper) {
+  const sheets::SheetKind* kind = sheets::sheet_kind(word);
+  if (!kind)
+    return std::unexpected(problem::Problem{problem::Severity::problem,
+                                            "sheet-unknown",
+                                            "there is no sheet '" + word + "'",
+                                            "take one of the words that --help lists",
+                                            {}});
+  return pdf_of(LaidSheet(kind->make(printed), printed, paper), printed);
+}
+
+}  // namespace ui
