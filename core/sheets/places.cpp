@@ -45,8 +45,15 @@ bool Places::meet(const Spot& a, const Spot& b) const {
       ways, [&](Vec way) { return std::abs(geometry::dot(between, way)) >= reach(a, way) + reach(b, way); });
 }
 
+bool Places::inside(const Spot& spot) const {
+  if (!room_) return true;
+  const Vec off = (1 / scale_.under(1)) * (spot.middle - room_->middle);
+  return std::abs(off.x) + reach(spot, {1, 0}) <= room_->wide_mm / 2 &&
+         std::abs(off.y) + reach(spot, {0, 1}) <= room_->high_mm / 2;
+}
+
 bool Places::free(const Spot& spot) const {
-  return std::ranges::none_of(taken_, [&](const Spot& other) { return meet(spot, other); });
+  return inside(spot) && std::ranges::none_of(taken_, [&](const Spot& other) { return meet(spot, other); });
 }
 
 int Places::take_first(const std::vector<Spot>& spots) {

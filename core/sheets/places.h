@@ -1,6 +1,7 @@
 // Where words have room on a drawing: nothing is written over what stands there already.
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -24,6 +25,8 @@ class Places {
  public:
   explicit Places(PaperScale scale) : scale_(scale) {}
 
+  // Nothing is free outside so many mm about a place.
+  void keep_within(Vec middle, double wide_mm, double high_mm) { room_ = Spot{middle, wide_mm, high_mm, 0}; }
   bool free(const Spot& spot) const;
   void take(const Spot& spot) { taken_.push_back(spot); }
   // What the figure's marks cover: they keep their size on paper.
@@ -34,7 +37,9 @@ class Places {
 
  private:
   bool meet(const Spot& a, const Spot& b) const;
+  bool inside(const Spot& spot) const;
   PaperScale scale_;
+  std::optional<Spot> room_;
   std::vector<Spot> taken_;
 };
 

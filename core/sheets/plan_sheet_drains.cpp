@@ -1,8 +1,8 @@
 #include <algorithm>
 #include <cmath>
+#include <utility>
 
 #include "sheets/parts.h"
-#include "sheets/places.h"
 #include "sheets/plan_sheet_parts.h"
 #include "sheets/source.h"
 #include "takeoff/water/network.h"
@@ -18,8 +18,8 @@ constexpr double near = 0.5;  // metres: ends that share one place
 
 class DrainMeasurer {
  public:
-  DrainMeasurer(const Printed& printed, PaperScale scale, Drawing& drawing)
-      : printed_(printed), places_(scale), drawing_(drawing) {
+  DrainMeasurer(const Printed& printed, Places places, Drawing& drawing)
+      : printed_(printed), places_(std::move(places)), drawing_(drawing) {
     places_.take_marks(*drawing.figure);
   }
 
@@ -44,8 +44,7 @@ class DrainMeasurer {
     if (!mark.depth || !ground.path) return;
     const plan::Element& element = *ground.element;
     const std::string depth = length_words(printed_, mark.depth->metres().si());
-    const std::string words =
-        filled(printed_, "%1, %2 deep", {element.name.empty() ? element.id : element.name, depth});
+    const std::string words = filled(printed_, "%1: %2 deep", {element.id, depth});
     along(ground.path->curve(0), {words, of_element(element.id, "depth")});
   }
 
@@ -113,7 +112,7 @@ void measure_drains(const Printed& printed, const PlanRoom& room, double wide_mm
   const PaperScale scale =
       fitting(room.high.x - room.low.x, room.high.y - room.low.y, wide_mm, high_mm, printed.job().heading.units);
   const takeoff::water::Network network = takeoff::water::network(printed.job());
-  DrainMeasurer measurer(printed, scale, drawing);
+  DrainMeasurer measurer(printed, places_in(room, scale, wide_mm, high_mm), drawing);
   for (const auto& [id, run] : network.runs) measurer.take(id, run);
   for (const auto& ground : printed.results->site.grounds)
     if (const auto* mark = std::get_if<plan::SiteMark>(&ground->element->kind)) measurer.take(*ground, *mark);

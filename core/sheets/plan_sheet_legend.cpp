@@ -109,7 +109,7 @@ bool listed(const plan::Kind& kind) {
   return !(std::holds_alternative<plan::Level>(kind) || std::holds_alternative<plan::Note>(kind) ||
            std::holds_alternative<plan::Dimension>(kind) || std::holds_alternative<plan::SitePlan>(kind) ||
            std::holds_alternative<plan::LevelBook>(kind) || std::holds_alternative<plan::BaseLine>(kind) ||
-           std::holds_alternative<plan::TapeBook>(kind) || std::holds_alternative<plan::SiteMark>(kind));
+           std::holds_alternative<plan::TapeBook>(kind));
 }
 
 }  // namespace

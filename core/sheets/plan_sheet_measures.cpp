@@ -1,10 +1,10 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <utility>
 
 #include "geometry/flatten.h"
 #include "sheets/parts.h"
-#include "sheets/places.h"
 #include "sheets/plan_sheet_parts.h"
 #include "sheets/source.h"
 #include "takeoff/setting_out/drawings.h"
@@ -88,8 +88,8 @@ constexpr std::array shares{0.5, 0.38, 0.62, 0.26, 0.74, 0.15, 0.85};
 
 class Measurer {
  public:
-  Measurer(const Printed& printed, PaperScale scale, Drawing& drawing)
-      : printed_(printed), places_(scale), drawing_(drawing) {
+  Measurer(const Printed& printed, Places places, Drawing& drawing)
+      : printed_(printed), places_(std::move(places)), drawing_(drawing) {
     places_.take_marks(*drawing.figure);
   }
 
@@ -236,11 +236,18 @@ PlanRoom plan_room(const Printed& printed, bool deep) {
       {extent.low().x - margin, extent.low().y - margin}, {extent.high().x + margin, extent.high().y + margin}, false};
 }
 
+Places places_in(const PlanRoom& room, PaperScale scale, double wide_mm, double high_mm) {
+  constexpr double round = 10;  // mm that words may stand out into what is kept free round the plan
+  Places places(scale);
+  places.keep_within(0.5 * (room.low + room.high), wide_mm + 2 * round, high_mm + 2 * round);
+  return places;
+}
+
 void measure_plan(const Printed& printed, const PlanRoom& room, double wide_mm, double high_mm, Drawing& drawing) {
   if (room.empty) return;
   const PaperScale scale =
       fitting(room.high.x - room.low.x, room.high.y - room.low.y, wide_mm, high_mm, printed.job().heading.units);
-  Measurer measurer(printed, scale, drawing);
+  Measurer measurer(printed, places_in(room, scale, wide_mm, high_mm), drawing);
   measurer.offsets();
   measurer.edges();
 }

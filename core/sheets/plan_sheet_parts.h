@@ -1,6 +1,7 @@
 // The parts of the plan sheet.
 #pragma once
 
+#include "sheets/places.h"
 #include "sheets/printed.h"
 
 namespace sheets {
@@ -12,6 +13,9 @@ struct PlanRoom {
   bool empty = true;
 };
 PlanRoom plan_room(const Printed& printed, bool deep);
+
+// Where words have room round a plan that takes so many mm.
+Places places_in(const PlanRoom& room, PaperScale scale, double wide_mm, double high_mm);
 
 // Lengths of straight edges, radii of curves, distances of pools from the nearest building. An edge that two elements
 // share is measured once; one that lies between areas has its length written along it, others a line outside.

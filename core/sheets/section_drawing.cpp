@@ -105,6 +105,19 @@ Vec figure_room(const Drawing& drawing, double wide_mm, double high_mm) {
   return {wide_mm - notes - left - edge_mm, high_mm - title_mm - edge_mm - bar_mm};
 }
 
+// Of a wall's ground at both sides less is kept in sight than is drawn: it is paper that the wall itself can use. What
+// leaders lead to stays.
+void trim(const Section& section, Figure& figure) {
+  if (figure.high.x - figure.low.x < 1.2) return;  // metres
+  double low = figure.low.x + 6 * units::metres_per_inch, high = figure.high.x - 7 * units::metres_per_inch;
+  for (const Leader& leader : section.leaders) {
+    low = std::min(low, leader.at.x);
+    high = std::max(high, leader.at.x);
+  }
+  figure.low.x = std::max(low, figure.low.x);
+  figure.high.x = std::min(high, figure.high.x);
+}
+
 // A round length under the section, with the scale.
 void put_bar(const Printed& printed, const plan::ElementId& of, double metres, PaperScale scale, Figure& figure,
              Drawing& drawing) {
@@ -123,17 +136,11 @@ struct Word {
   const char* kind;
   const char* words;
 };
-constexpr std::array kind_names{Word{"paved-area", "paved area"},
-                                Word{"pool", "pool"},
-                                Word{"wall", "wall"},
-                                Word{"steps", "steps"},
-                                Word{"building", "building"},
-                                Word{"keep-out", "keep-out"},
-                                Word{"edge-run", "edge"},
-                                Word{"drain-run", "drain"},
-                                Word{"feature", "feature"},
-                                Word{"removal", "removal"},
-                                Word{"protection", "protection"}};
+constexpr std::array kind_names{
+    Word{"paved-area", "paved area"}, Word{"pool", "pool"},           Word{"wall", "wall"},
+    Word{"steps", "steps"},           Word{"building", "building"},   Word{"keep-out", "keep-out"},
+    Word{"edge-run", "edge"},         Word{"drain-run", "drain"},     Word{"feature", "feature"},
+    Word{"removal", "removal"},       Word{"site-mark", "site mark"}, Word{"protection", "protection"}};
 
 }  // namespace
 
@@ -159,8 +166,9 @@ Drawing section_drawing(const Printed& printed, const plan::ElementId& of, const
         {leader.at,
          {leader_words(printed, leader), of_element(of, leader.field.empty() ? leader.label : leader.field)}});
   auto figure = std::make_shared<Figure>(section.figure);
-  if (const plan::Element* element = printed.job().find(of))
-    drawing.dimensions = std::visit(Measuring{printed, of, *figure}, element->kind);
+  const plan::Element* element = printed.job().find(of);
+  if (element && std::holds_alternative<plan::Wall>(element->kind)) trim(section, *figure);
+  if (element) drawing.dimensions = std::visit(Measuring{printed, of, *figure}, element->kind);
   const Vec room = figure_room(drawing, wide_mm, high_mm);
   const PaperScale scale = fitting(figure->high.x - figure->low.x, figure->high.y - figure->low.y, room.x, room.y,
                                    printed.job().heading.units);

@@ -67,7 +67,7 @@ class Page {
     page.blocks.emplace_back(preliminary());
     page.blocks.emplace_back(Gap{3});
     Beside two;
-    two.share = beside ? 0.68 : 0.99;
+    two.share = beside ? 0.65 : 0.99;
     if (auto drawing = section(beside)) two.left.emplace_back(std::move(*drawing));
     if (beside) two.right.emplace_back(courses);
     page.blocks.emplace_back(std::make_shared<const Beside>(std::move(two)));
@@ -81,7 +81,7 @@ class Page {
   std::optional<Drawing> section(bool beside) const {
     const auto section = section_figure(*printed_.results, id_, {});
     if (!section) return std::nullopt;
-    Drawing drawing = section_drawing(printed_, id_, *section, beside ? 167 : 240, 108);
+    Drawing drawing = section_drawing(printed_, id_, *section, beside ? 160 : 240, 108);
     drawing.title = filled(printed_, "Section A at %1 along the wall", {length_words(printed_, face_.section_at)}) +
                     "  " + drawing.title;
     return drawing;
@@ -106,7 +106,7 @@ class Page {
   Table table() const {
     const std::vector<Kind> some = shown();
     Table table;
-    table.small = face_.courses.size() > rows_beside;
+    table.small = true;
     table.columns = {{printed_.say("Course"), Align::centre}, {printed_.say("Length"), Align::right}};
     for (const Kind& kind : some) table.columns.push_back({printed_.say(kind.title), Align::right});
     for (auto course = face_.courses.rbegin(); course != face_.courses.rend(); ++course) {
