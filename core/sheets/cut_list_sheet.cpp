@@ -203,7 +203,6 @@ Sheet cut_list(const Printed& printed) {
   Sheet sheet;
   sheet.word = "cut-list";
   sheet.title = printed.say("Cut list");
-  sheet.key_plan = true;
   const std::vector<SawCut> cuts = saw_cuts(printed);
   const std::vector<OfItem> items = by_item(cuts);
   if (!cuts.empty()) {

@@ -9,7 +9,6 @@
 #include "sheets/all_sheets.h"
 #include "sheets/order_parts.h"
 #include "sheets/source.h"
-#include "units/quantity.h"
 
 namespace sheets {
 
@@ -116,11 +115,17 @@ std::string what_comes(const Ordering& order, const Visit& visit) {
   }
 }
 
-Said truck_carries(const Ordering& order, const Visit& visit) {
-  const catalogue::Item* truck = order.all().item(visit.truck);
-  const auto tons = truck ? truck->number("weight_limit_ton") : std::nullopt;
-  if (!tons) return {};
-  return {weight_words(order.printed, *tons * units::kilograms_per_short_ton), of_item(truck->id, "weight_limit_ton")};
+// What the loads were counted by.
+Said truck_carries(const Ordering& order, const Visit& visit, const std::string& from) {
+  for (const takeoff::Term& term : visit.loads.terms())
+    if (term.name == "payload" && term.amount.unit == units::kilogram)
+      return {weight_words(order.printed, term.amount.value), from};
+  return {};
+}
+
+std::string truck_words(const Ordering& order, const Visit& visit) {
+  if (!visit.truck.empty()) return name_of(order.printed, visit.truck);
+  return visit.kind == Visit::Kind::pallets ? order.say("Flatbed, as is common") : "";
 }
 
 Row visit_row(const Ordering& order, std::size_t number) {
@@ -133,7 +138,7 @@ Row visit_row(const Ordering& order, std::size_t number) {
     each = {weight_words(order.printed, visit.weight->amount().value / loads), from + "load"};
   return {{Said(stage_title(order.printed, visit.stage)), Said(what_comes(order, visit)),
            visit.rides ? Said() : Said(number_words(order.printed, loads), from + "loads"), weight, each,
-           Said(visit.truck.empty() ? "" : name_of(order.printed, visit.truck)), truck_carries(order, visit)}};
+           Said(truck_words(order, visit)), truck_carries(order, visit, from + "loads")}};
 }
 
 Table loads(const Ordering& order, const Asked& asked) {
@@ -186,22 +191,21 @@ void add_supplier(const Ordering& order, const Asked& asked, Sheet& sheet) {
     if (std::string about = about_supplier(order, *supplier); !about.empty())
       goods_of.blocks.emplace_back(Paragraph{Said(std::move(about)), Paragraph::Kind::note});
   goods_of.blocks.emplace_back(goods(order, asked, supplier));
+  const Blanks confirmation{{order.say("Order number"), order.say("Asked on"), order.say("Confirmed by"),
+                             order.say("Confirmed on"), order.say("Delivery days")},
+                            1};
+  if (asked.visits.empty()) goods_of.blocks.emplace_back(confirmation);
   sheet.passages.push_back(std::move(goods_of));
-
+  if (asked.visits.empty()) return;
   Passage rest;
-  rest.whole = true;
-  if (!asked.visits.empty()) {
-    rest.blocks.emplace_back(Heading{order.say("Deliveries against the truck"), {}, "", 2});
-    rest.blocks.emplace_back(loads(order, asked));
-    if (!all_weighed(order, asked))
-      rest.blocks.emplace_back(Paragraph{
-          Said(order.say("Some of these goods have no weight in the catalogue: the weights are of the others. Ask for "
-                         "them before the truck is loaded.")),
-          Paragraph::Kind::note});
-  }
-  rest.blocks.emplace_back(Blanks{{order.say("Order number"), order.say("Asked on"), order.say("Confirmed by"),
-                                   order.say("Confirmed on"), order.say("Delivery days")},
-                                  1});
+  rest.blocks.emplace_back(Heading{order.say("Deliveries against the truck"), {}, "", 2});
+  rest.blocks.emplace_back(loads(order, asked));
+  if (!all_weighed(order, asked))
+    rest.blocks.emplace_back(Paragraph{
+        Said(order.say("Some of these goods have no weight in the catalogue: the weights are of the others. Ask for "
+                       "them before the truck is loaded.")),
+        Paragraph::Kind::note});
+  rest.blocks.emplace_back(confirmation);
   sheet.passages.push_back(std::move(rest));
 }
 
@@ -235,11 +239,13 @@ Sheet order(const Printed& printed) {
   sheet.title = printed.say("Order");
   sheet.landscape = true;
   const plan::Heading& heading = printed.job().heading;
+  const std::string& prices = printed.job().catalogue->note;
   if (!heading.place.empty()) sheet.about.push_back(filled(printed, "Deliver to: %1", {heading.place}));
   sheet.about.push_back(printed.say("Prices expected are those of the office's price list; the confirmed ones hold."));
-  if (!printed.job().catalogue->note.empty()) sheet.about.push_back(printed.say(printed.job().catalogue->note));
   for (const Asked& one : asked(printed, ordering.visits)) add_supplier(ordering, one, sheet);
   add_by_others(ordering, sheet);
+  if (!sheet.passages.empty() && !prices.empty())
+    sheet.passages.push_back({{Paragraph{Said(printed.say(prices)), Paragraph::Kind::note}}});
   if (sheet.passages.empty())
     sheet.passages.push_back({{Paragraph{Said(printed.say("Nothing is to be ordered yet."))}}});
   return sheet;

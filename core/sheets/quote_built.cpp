@@ -51,20 +51,20 @@ class Telling {
   }
   Built operator()(const plan::Pool& pool) const {
     if (!pool.coping) return {};
-    return {filled(printed_, "Coping of %1", {name_of(printed_, pool.coping->item)}), run_of("coping_length_m")};
+    return {name_of(printed_, pool.coping->item), run_of("coping_length_m")};
   }
   Built operator()(const plan::Wall& wall) const {
     if (wall.existing) return {};
-    std::string what = filled(printed_, "Wall of %1", {name_of(printed_, wall.block)});
+    std::string what = name_of(printed_, wall.block);
     if (!wall.cap.empty()) what += "; " + filled(printed_, "cap: %1", {name_of(printed_, wall.cap)});
     return {what, run_of("face_length_m")};
   }
   Built operator()(const plan::Steps& steps) const {
-    return {filled(printed_, "Steps of %1", {name_of(printed_, steps.unit)}), count_of("risers", "risers")};
+    return {name_of(printed_, steps.unit), count_of("risers", "risers")};
   }
   Built operator()(const plan::KeepOut& kept) const {
     if (!kept.pillar) return {};
-    return {filled(printed_, "Pillar of %1", {name_of(printed_, kept.pillar->block)}), run_of("pillar_height_m")};
+    return {name_of(printed_, kept.pillar->block), run_of("pillar_height_m")};
   }
   Built operator()(const plan::EdgeRun& run) const { return {name_of(printed_, run.item), run_of("length_m")}; }
   Built operator()(const plan::DrainRun& run) const { return {name_of(printed_, run.item), run_of("length_m")}; }
@@ -111,7 +111,7 @@ void add_picture(const Printed& printed, Sheet& sheet) {
   Drawing drawing;
   drawing.figure = std::move(figure);
   drawing.title = printed.say("As it will be laid");
-  drawing.height_mm = 130;
+  drawing.height_mm = 165;
   drawing.north = 0.0;
   drawing.colour = true;
   drawing.plan = true;

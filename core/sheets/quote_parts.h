@@ -8,15 +8,16 @@
 
 namespace sheets {
 
-void add_picture(const Printed& printed, Sheet& sheet);      // the plan as it will be laid            quote_built.cpp
-void add_built(const Printed& printed, Sheet& sheet);        // what is included, element by element   quote_built.cpp
-void add_sentences(const Printed& printed, Sheet& sheet);    // not included; taken for granted        quote_words.cpp
-void add_price_of(const Printed& printed, Sheet& sheet);     // at the detail chosen                   quote_price.cpp
-void add_options(const Printed& printed, Sheet& sheet);      //                                        quote_price.cpp
-void add_unit_prices(const Printed& printed, Sheet& sheet);  // of what can't be seen                  quote_price.cpp
-void add_payments(const Printed& printed, Sheet& sheet);     //                                        quote_price.cpp
-void add_terms(const Printed& printed, Sheet& sheet);        // validity, terms, cancellation          quote_words.cpp
-void add_signatures(const Printed& printed, Sheet& sheet);   //                                        quote_words.cpp
+void add_picture(const Printed& printed, Sheet& sheet);       // the plan as it will be laid            quote_built.cpp
+void add_built(const Printed& printed, Sheet& sheet);         // what is included, element by element   quote_built.cpp
+void add_not_included(const Printed& printed, Sheet& sheet);  //                                     quote_words.cpp
+void add_price_of(const Printed& printed, Sheet& sheet);      // at the detail chosen                   quote_price.cpp
+void add_options(const Printed& printed, Sheet& sheet);       //                                        quote_price.cpp
+void add_unit_prices(const Printed& printed, Sheet& sheet);   // of what can't be seen                  quote_price.cpp
+void add_payments(const Printed& printed, Sheet& sheet);      //                                        quote_price.cpp
+void add_assumed(const Printed& printed, Sheet& sheet);       // what was taken for granted           quote_words.cpp
+void add_terms(const Printed& printed, Sheet& sheet);         // validity, terms, cancellation          quote_words.cpp
+void add_signatures(const Printed& printed, Sheet& sheet);    //                                        quote_words.cpp
 
 // The whole in parts as large as the weights, each to the coin; they add up to the whole. The boundaries between them
 // are rounded, so that no part is off by more than one coin. Weights that come to nothing: no parts.

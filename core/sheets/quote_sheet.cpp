@@ -27,11 +27,12 @@ Sheet quote(const Printed& printed) {
   }
   add_picture(printed, sheet);
   add_built(printed, sheet);
-  add_sentences(printed, sheet);
+  add_not_included(printed, sheet);
   add_price_of(printed, sheet);
   add_options(printed, sheet);
   add_unit_prices(printed, sheet);
   add_payments(printed, sheet);
+  add_assumed(printed, sheet);
   add_terms(printed, sheet);
   add_signatures(printed, sheet);
   return sheet;

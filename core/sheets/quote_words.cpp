@@ -21,11 +21,10 @@ std::string sentence_words(const Printed& printed, const estimate::Sentence& sen
   return text;
 }
 
-void add_list(const Printed& printed, const char* title, What what, const std::vector<estimate::Sentence>& all,
-              Sheet& sheet) {
+void add_list(const Printed& printed, const char* title, What what, Sheet& sheet) {
   Passage passage;
   passage.blocks.emplace_back(Heading{printed.say(title), {}});
-  for (const estimate::Sentence& sentence : all) {
+  for (const auto& sentence : estimate::statements(printed.job(), printed.results->takeoff)) {
     if (sentence.what != what || sentence.struck || sentence.state == estimate::Sentence::State::twice) continue;
     passage.blocks.emplace_back(Paragraph{Said("–  " + sentence_words(printed, sentence)), Paragraph::Kind::body});
   }
@@ -68,10 +67,12 @@ std::optional<std::string> days_after(const std::string& date, int days) {
          two(static_cast<unsigned>(then.day()));
 }
 
-void add_sentences(const Printed& printed, Sheet& sheet) {
-  const std::vector<estimate::Sentence> all = estimate::statements(printed.job(), printed.results->takeoff);
-  add_list(printed, "Not included", What::exclusion, all, sheet);
-  add_list(printed, "Taken for granted", What::assumption, all, sheet);
+void add_not_included(const Printed& printed, Sheet& sheet) {
+  add_list(printed, "Not included", What::exclusion, sheet);
+}
+
+void add_assumed(const Printed& printed, Sheet& sheet) {
+  add_list(printed, "Taken for granted", What::assumption, sheet);
 }
 
 void add_terms(const Printed& printed, Sheet& sheet) {

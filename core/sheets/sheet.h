@@ -79,8 +79,8 @@ struct Column {
   bool tick = false;  // a box to tick in every row that says nothing there
 };
 struct Row {
-  // group: one cell across, bold; note: one cell across, plain, about the row above it and never parted from it; sum
-  // and total have a rule above.
+  // group: one cell across, bold; note: one cell across, plain, about the row above it, the first never parted from it;
+  // sum and total have a rule above.
   enum class Kind { plain, group, note, sum, total };
   std::vector<Said> cells;
   Kind kind = Kind::plain;

@@ -4,6 +4,7 @@
 
 #include "sheets/source.h"
 #include "sheets/working_parts.h"
+#include "takeoff/working_lines.h"
 
 namespace sheets {
 
@@ -17,7 +18,9 @@ std::string in_unit(const Printed& printed, double value, units::Unit unit) {
   return takeoff::Working(takeoff::term("", value, unit)).sentence(printed.job().heading.units);
 }
 
-void add_check(const Printed& printed, const takeoff::Check& check, std::size_t number, Table& table) {
+// `told`: of the checks before it on the same stretch, whose parts are not told again.
+void add_check(const Printed& printed, const takeoff::Check& check, std::size_t number, takeoff::WorkingLines& told,
+               Table& table) {
   const std::string from = of_check(number);
   const units::Amount value = check.working.amount();
   const std::string limit = in_unit(printed, check.limit, value.unit);
@@ -26,7 +29,7 @@ void add_check(const Printed& printed, const takeoff::Check& check, std::size_t 
         Said(in_unit(printed, value.value, value.unit), from),
         Said(filled(printed, check.at_most ? "at most %1" : "at least %1", {limit}), from),
         Said(printed.say(check.passes() ? "holds" : "does not hold"))}});
-  for (std::string& line : working_lines(printed, check.working, check.name))
+  for (std::string& line : told.tell(check.working, check.name))
     table.rows.push_back({{Said(std::move(line))}, Row::Kind::note});
   table.rows.push_back({{Said(filled(printed, "From: %1", {check.source}))}, Row::Kind::note});
 }
@@ -66,7 +69,13 @@ void add_checks(const Printed& printed, Sheet& sheet) {
                {printed.say("Result"), Align::left, 0.14}},
               {},
               true};
-  for (std::size_t number = 0; number < checks.size(); ++number) add_check(printed, checks[number], number, table);
+  takeoff::WorkingLines told(printed.job().heading.units);
+  for (std::size_t number = 0; number < checks.size(); ++number) {
+    const bool same =
+        number > 0 && checks[number].of == checks[number - 1].of && checks[number].where == checks[number - 1].where;
+    if (!same) told = takeoff::WorkingLines(printed.job().heading.units);
+    add_check(printed, checks[number], number, told, table);
+  }
   Passage passage;
   passage.blocks.emplace_back(Heading{printed.say("Preliminary checks"), {}});
   passage.blocks.emplace_back(Framed{
@@ -85,7 +94,8 @@ void add_problems(const Printed& printed, Sheet& sheet) {
     const char* title;
   };
   constexpr std::array parts{Listed{Severity::problem, "Problems: no total is final before they are mended"},
-                             Listed{Severity::flag, "Flags: somebody has to decide"}, Listed{Severity::notice, "Notices"}};
+                             Listed{Severity::flag, "Flags: somebody has to decide"},
+                             Listed{Severity::notice, "Notices"}};
   const std::vector<Problem> all = printed.results->problems();
   for (const Listed& part : parts) {
     const std::vector<Together> found = together(all, part.severity);
