@@ -24,6 +24,10 @@ std::string yard(const Folder& folder) {
   const std::size_t at = text.find(list);
   EXPECT_NE(at, std::string::npos) << text;
   text.insert(at + list.size(), R"({"id": "BL", "kind": "base-line", "from": [0, 0], "to": [3901440, 0]}, )");
+  // Changed by hand: its check value no longer holds, and goes.
+  const std::size_t check = text.rfind(",\n  \"check\"");
+  EXPECT_NE(check, std::string::npos) << text;
+  text.erase(check, text.rfind('}') - check);
   program::put_text(folder.file("yard.json"), text);
   return folder.file("yard.json");
 }
