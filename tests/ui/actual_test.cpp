@@ -17,6 +17,7 @@
 #include <QTreeWidget>
 #include <set>
 
+#include "printed_text.h"
 #include "store/catalogue_book.h"
 #include "ui/actual/offers_page.h"
 #include "ui/look/style.h"
@@ -175,6 +176,9 @@ TEST(ActualWindow, ADeliveryAndItsUseAreEnteredAndShown) {
   EXPECT_NE(here.child<QLabel>("actual-total")->text().indexOf("spent $819.00"), -1)
       << here.child<QLabel>("actual-total")->text().toStdString();
   EXPECT_NE(here.window->text().find("Open stone No. 57"), std::string::npos);
+  const QString paper = printed_text(here.window->pdf());
+  EXPECT_TRUE(paper.contains("Open stone No. 57")) << paper.toStdString();
+  EXPECT_TRUE(paper.contains("819.00")) << paper.toStdString();
 }
 
 TEST(ActualWindow, WhatCannotBeIsSaidAndStaysTyped) {

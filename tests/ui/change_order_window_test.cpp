@@ -9,6 +9,8 @@
 #include <QPushButton>
 #include <QTreeWidget>
 
+#include "estimate/money_words.h"
+#include "printed_text.h"
 #include "seat.h"
 #include "ui/book/book_window.h"
 #include "ui/compare/compare_window.h"
@@ -129,6 +131,19 @@ TEST(ChangeOrderWindow, whatIsMissingIsSaidByItsField) {
   on.type("date", "2026-02-30");
   EXPECT_FALSE(on.fault("date").isEmpty());
   EXPECT_TRUE(on.told("order-amount").startsWith("Not final"));
+}
+
+// To be signed: why, by whom, and the contract's sum, as a reader of PDF finds them.
+TEST(ChangeOrderWindow, isPrinted) {
+  Ordering on;
+  ASSERT_NE(on.open(1), nullptr);
+  on.fill();
+  const QString text = printed_text(on.window->pdf());
+  EXPECT_TRUE(text.contains("rock under the walk")) << text.toStdString();
+  EXPECT_TRUE(text.contains("the foreman"));
+  const auto& order = on.window->order();
+  const auto& heading = on.at.desk.job().heading;
+  EXPECT_TRUE(text.contains(QString::fromStdString(estimate::shown_money(order.after, heading)))) << text.toStdString();
 }
 
 TEST(ChangeOrderWindow, isFoundAgainAndCountedByTheNext) {

@@ -37,6 +37,7 @@ class Seat {
       EXPECT_TRUE(keeper.add().has_value());
     };
     shelf.office = office.actions();
+    shelf.sheets = office.sheets();
     window = std::make_unique<ui::MainWindow>(desk, shelf);
     window->resize(1440, 900);
     window->show();

@@ -10,12 +10,14 @@
 
 #include "files/actual_text.h"
 #include "files/files.h"
+#include "sheets/actual_sheet.h"
 #include "ui/actual/actual_tables.h"
 #include "ui/actual/entry_words.h"
 #include "ui/actual/offers_page.h"
 #include "ui/book/book_words.h"
 #include "ui/look/theme.h"
 #include "ui/panels/panel_words.h"
+#include "ui/print/print_sheet.h"
 
 namespace ui {
 
@@ -144,13 +146,15 @@ QWidget* ActualWindow::make_foot() {
   row->setContentsMargins(0, 0, 0, 0);
   auto* text = button("actual-text", tr("Save as text"), made);
   auto* csv = button("actual-csv", tr("Save as CSV"), made);
+  auto* paper = button("actual-pdf", tr("Save as PDF"), made);
   auto* entries = button("actual-ledger", tr("Save all entries as CSV"), made);
   auto* close = button("actual-close", tr("Close"), made);
-  for (QPushButton* one : {text, csv, entries}) row->addWidget(one);
+  for (QPushButton* one : {text, csv, paper, entries}) row->addWidget(one);
   row->addStretch(1);
   row->addWidget(close);
   connect(text, &QPushButton::clicked, this, [this] { save(tr("Save as text"), ".txt", this->text()); });
   connect(csv, &QPushButton::clicked, this, [this] { save(tr("Save as CSV"), ".csv", this->csv()); });
+  connect(paper, &QPushButton::clicked, this, [this] { save(tr("Save as PDF"), ".pdf", pdf().toStdString()); });
   connect(entries, &QPushButton::clicked, this, [this] {
     save(tr("Save all entries as CSV"), "-entries.csv", files::ledger_csv(entries_, version_.kept.decimals));
   });
@@ -224,6 +228,12 @@ std::string ActualWindow::text() const {
 }
 
 std::string ActualWindow::csv() const { return files::actual_csv(actual_); }
+
+QByteArray ActualWindow::pdf() const {
+  const sheets::Printed with =
+      printed_of(version_.job, std::to_string(version_.row.number), version_.row.made.substr(0, 10));
+  return print_made(sheets::actual_sheet(actual_, with), with);
+}
 
 void ActualWindow::save(const QString& title, const char* ending, const std::string& text) {
   const QString path = QFileDialog::getSaveFileName(this, title, tr("really-used") + QString::fromLatin1(ending));

@@ -27,6 +27,7 @@ class ActualWindow : public QDialog {
   const estimate::Actual& actual() const { return actual_; }
   std::string text() const;
   std::string csv() const;
+  QByteArray pdf() const;
 
  private:
   QWidget* make_lines();

@@ -9,11 +9,13 @@
 
 #include "files/change_order_text.h"
 #include "files/files.h"
+#include "sheets/change_sheet.h"
 #include "ui/book/book_table.h"
 #include "ui/book/book_words.h"
 #include "ui/look/theme.h"
 #include "ui/office/order_form.h"
 #include "ui/office/order_result.h"
+#include "ui/print/print_sheet.h"
 
 namespace ui {
 
@@ -87,15 +89,20 @@ QWidget* ChangeOrderWindow::make_foot() {
     return one;
   };
   auto* text = button("order-text", tr("Save as text ..."));
+  auto* paper = button("order-pdf", tr("Save as PDF ..."));
   auto* out = button("order-out", tr("Drop the order ..."));
   auto* close = button("order-close", tr("Close"));
   make_main(close);
   row->addWidget(text);
+  row->addWidget(paper);
   row->addWidget(out);
   row->addStretch(1);
   row->addWidget(close);
   all->addLayout(row);
-  connect(text, &QPushButton::clicked, this, &ChangeOrderWindow::save_text);
+  connect(text, &QPushButton::clicked, this,
+          [this] { save(tr("Save as text"), tr("change-order-%1.txt"), this->text()); });
+  connect(paper, &QPushButton::clicked, this,
+          [this] { save(tr("Save as PDF"), tr("change-order-%1.pdf"), pdf().toStdString()); });
   connect(out, &QPushButton::clicked, this, &ChangeOrderWindow::take_out);
   connect(close, &QPushButton::clicked, this, &QDialog::close);
   return made;
@@ -166,11 +173,15 @@ void ChangeOrderWindow::show_order() {
 
 std::string ChangeOrderWindow::text() const { return files::change_order_text(source_.quote, made_); }
 
-void ChangeOrderWindow::save_text() {
-  const QString path = QFileDialog::getSaveFileName(
-      this, tr("Save as text"), tr("change-order-%1.txt").arg(QString::fromStdString(input_.input.number)));
+QByteArray ChangeOrderWindow::pdf() const {
+  const sheets::Printed with = printed_of(source_.quote, std::to_string(source_.after), input_.input.date);
+  return print_made(sheets::change_sheet(made_, with), with);
+}
+
+void ChangeOrderWindow::save(const QString& title, const QString& name, const std::string& bytes) {
+  const QString path = QFileDialog::getSaveFileName(this, title, name.arg(QString::fromStdString(input_.input.number)));
   if (path.isEmpty()) return;
-  const auto saved = files::write_file(path.toStdString(), text());
+  const auto saved = files::write_file(path.toStdString(), bytes);
   said_->setText(saved ? tr("The change order is in %1").arg(path) : told(saved.error()));
   said_->show();
 }

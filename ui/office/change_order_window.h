@@ -37,6 +37,7 @@ class ChangeOrderWindow : public QDialog {
   const estimate::ChangeOrder& order() const { return made_; }
   OrderForm& form() { return *form_; }
   std::string text() const;
+  QByteArray pdf() const;  // to be signed
 
  private:
   QWidget* make_foot();
@@ -45,7 +46,7 @@ class ChangeOrderWindow : public QDialog {
   void reckon();
   void show_order();
   void keep();
-  void save_text();
+  void save(const QString& title, const QString& name, const std::string& bytes);
   OrderSource source_;
   Keep keep_;
   estimate::KeptOrder input_;

@@ -25,6 +25,17 @@ InLanguage::~InLanguage() {
 
 Paper usual_paper(const plan::Job& job) { return job.heading.units == units::System::us ? Paper::letter : Paper::a4; }
 
+sheets::Printed printed_of(const plan::Job& job, std::string version, std::string date) {
+  auto results = std::make_shared<const results::Results>(results::compute(std::make_shared<const plan::Job>(job)));
+  sheets::Printed made = printed(std::move(results), std::move(version));
+  made.date = std::move(date);
+  return made;
+}
+
+QByteArray print_made(sheets::Sheet sheet, const sheets::Printed& printed) {
+  return pdf_of(LaidSheet(std::move(sheet), printed, usual_paper(printed.job())), printed);
+}
+
 problem::Result<QByteArray> print_sheet(const std::string& word, const sheets::Printed& printed, Paper paper) {
   const sheets::SheetKind* kind = sheets::sheet_kind(word);
   if (!kind)

@@ -31,6 +31,12 @@ class InLanguage {
 // US jobs on letter, metric ones on A4.
 Paper usual_paper(const plan::Job& job);
 
+// Of a job as it was kept, worked out anew for its names and units; what is printed of it brings its own numbers.
+sheets::Printed printed_of(const plan::Job& job, std::string version, std::string date);
+
+// A sheet that was made already.
+QByteArray print_made(sheets::Sheet sheet, const sheets::Printed& printed);
+
 // Refused: a word that is no sheet's (sheet-unknown).
 problem::Result<QByteArray> print_sheet(const std::string& word, const sheets::Printed& printed, Paper paper);
 

@@ -8593,6 +8593,10 @@
         <source>really-used</source>
         <translation>uso-real</translation>
     </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Guardar como PDF</translation>
+    </message>
 </context>
 <context>
     <name>ui::BackupsWindow</name>
@@ -9091,6 +9095,18 @@
     <message>
         <source>%1, %2</source>
         <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>Save as PDF ...</source>
+        <translation>Guardar como PDF ...</translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Guardar como PDF</translation>
+    </message>
+    <message>
+        <source>change-order-%1.pdf</source>
+        <translation>orden-de-cambio-%1.pdf</translation>
     </message>
 </context>
 <context>
