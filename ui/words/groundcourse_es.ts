@@ -4986,7 +4986,7 @@
     </message>
     <message>
         <source>Sections and elevations</source>
-        <translation>Secciones y alzados</translation>
+        <translation>Cortes y alzados</translation>
     </message>
     <message>
         <source>Serves</source>
@@ -5955,10 +5955,6 @@
     <message>
         <source>%1 from the bottom of the lowest block to the top of the blocks.</source>
         <translation>%1 de la cara inferior del bloque más bajo a la cara superior de los bloques.</translation>
-    </message>
-    <message>
-        <source>%1, %2 deep</source>
-        <translation>%1, a %2 de profundidad</translation>
     </message>
     <message>
         <source>%1, R %2</source>
@@ -6953,10 +6949,6 @@
         <translation>Contratista</translation>
     </message>
     <message>
-        <source>Coping of %1</source>
-        <translation>Coronamiento de %1</translation>
-    </message>
-    <message>
         <source>Counted end to end, without the joints that bends and fittings ask for: measure, then cut.</source>
         <translation>Contado de punta a punta, sin las uniones que piden codos y accesorios: medir y luego cortar.</translation>
     </message>
@@ -7257,10 +7249,6 @@
         <translation>Piezas</translation>
     </message>
     <message>
-        <source>Pillar of %1</source>
-        <translation>Pilar de %1</translation>
-    </message>
-    <message>
         <source>Pipe and what else comes by the length</source>
         <translation>Tubo y lo demás que viene por largo</translation>
     </message>
@@ -7409,10 +7397,6 @@
         <translation>Paso del precio</translation>
     </message>
     <message>
-        <source>Steps of %1</source>
-        <translation>Escalones de %1</translation>
-    </message>
-    <message>
         <source>Strips</source>
         <translation>Tiras</translation>
     </message>
@@ -7547,10 +7531,6 @@
     <message>
         <source>Value</source>
         <translation>Valor</translation>
-    </message>
-    <message>
-        <source>Wall of %1</source>
-        <translation>Muro de %1</translation>
     </message>
     <message>
         <source>Wanted on</source>
@@ -8179,6 +8159,114 @@
     <message>
         <source>What is taken out or built on is taken to be as thick and as sound as drawn.</source>
         <translation>Se supone que lo que se quita o sirve de base es tan grueso y sano como está dibujado.</translation>
+    </message>
+    <message>
+        <source>29 CFR 1926.651(b); Call Before You Dig (city page)</source>
+        <translation>29 CFR 1926.651(b); página municipal sobre avisar antes de excavar</translation>
+    </message>
+    <message>
+        <source>29 CFR 1926.651(k)(1), .652</source>
+        <translation>29 CFR 1926.651(k)(1), .652</translation>
+    </message>
+    <message>
+        <source>Architectural Detailing, sealant joints; ASTM D5249</source>
+        <translation>Architectural Detailing, juntas selladas; ASTM D5249</translation>
+    </message>
+    <message>
+        <source>Asked for</source>
+        <translation>Pedido</translation>
+    </message>
+    <message>
+        <source>Clear width</source>
+        <translation>Ancho libre</translation>
+    </message>
+    <message>
+        <source>Construction Tolerances and Recommendations for Interlocking Concrete Pavements</source>
+        <translation>Construction Tolerances and Recommendations for Interlocking Concrete Pavements</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>De</translation>
+    </message>
+    <message>
+        <source>Goods on pallets</source>
+        <translation>Material en tarimas</translation>
+    </message>
+    <message>
+        <source>IRC R109.1.1; IBC 1705.6</source>
+        <translation>IRC R109.1.1; IBC 1705.6</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Abrir</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Lado</translation>
+    </message>
+    <message>
+        <source>Tape</source>
+        <translation>Cinta</translation>
+    </message>
+    <message>
+        <source>This stage</source>
+        <translation>Esta etapa</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Cuándo</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Quién</translation>
+    </message>
+    <message>
+        <source>Whole job</source>
+        <translation>Todo el trabajo</translation>
+    </message>
+    <message>
+        <source>before %1</source>
+        <translation>antes de %1</translation>
+    </message>
+    <message>
+        <source>common practice; from memory: ADA 303; Construction Tolerances and Recommendations for Interlocking Concrete Pavements</source>
+        <translation>práctica común; de memoria: ADA 303; Construction Tolerances and Recommendations for Interlocking Concrete Pavements</translation>
+    </message>
+    <message>
+        <source>day</source>
+        <translation>día</translation>
+    </message>
+    <message>
+        <source>day %1</source>
+        <translation>día %1</translation>
+    </message>
+    <message>
+        <source>days</source>
+        <translation>días</translation>
+    </message>
+    <message>
+        <source>days %1 to %2</source>
+        <translation>días %1 a %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 deep</source>
+        <translation>%1: a %2 de profundidad</translation>
+    </message>
+    <message>
+        <source>site mark</source>
+        <translation>marca del terreno</translation>
+    </message>
+    <message>
+        <source>the ground behind the wall rises at %1.%2 degrees: a bank loads it</source>
+        <translation>el terreno detrás del muro sube a %1.%2 grados: un talud lo carga</translation>
+    </message>
+    <message>
+        <source>Flatbed, as is common</source>
+        <translation>Plataforma, como es usual</translation>
+    </message>
+    <message>
+        <source>along a curve</source>
+        <translation>siguiendo una curva</translation>
     </message>
 </context>
 <context>
