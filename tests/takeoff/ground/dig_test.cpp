@@ -108,7 +108,7 @@ TEST(Dig, demoDeckByLevels) {
 // Whatever the planes: dig less fill = area x (ground less formation at the middle of the rectangle), and neither is
 // negative; the slow way sums columns of 5 cm, each wrong by no more than half the change of depth within it.
 TEST(Dig, digLessFillIsTheDifferenceOfTheVolumes) {
-  rc::check([](int a, int b, int c, int e, int f) {
+  EXPECT_TRUE(rc::check([](int a, int b, int c, int e, int f) {
     const auto small = [](int value, double most) { return most * (value % 100) / 100.0; };
     const Ground lies{small(a, 0.4), small(b, 0.1), small(c, 0.1)}, paved{0.2, small(e, 0.05), small(f, 0.05)};
     const plan::Job job = with({yard::paved("A1", yard::rectangle(0, 0, 240, 120), "hybrid")});
@@ -128,11 +128,11 @@ TEST(Dig, digLessFillIsTheDifferenceOfTheVolumes) {
       for (int j = 0; j < rows; ++j) slow += std::max(0.0, deep((i + 0.5) * dx, (j + 0.5) * dy)) * dx * dy;
     RC_ASSERT(std::abs(digging - slow) < length * width * 0.15 * (dx + dy) / 2);
     RC_ASSERT(std::abs(bank(made) - digging) < 1e-9);  // nothing lies past the edges
-  });
+  }));
 }
 
 TEST(Dig, splittingAnAreaChangesTheSumByNothing) {
-  rc::check([](unsigned where, int a, int b) {
+  EXPECT_TRUE(rc::check([](unsigned where, int a, int b) {
     const long cut = 24 + static_cast<long>(where % 192);
     const Ground lies{0.1, a % 100 / 1000.0, b % 100 / 1000.0}, paved{0.2, 0.02, -0.01};
     const auto sum = [&](std::vector<plan::Element> areas) {
@@ -150,7 +150,7 @@ TEST(Dig, splittingAnAreaChangesTheSumByNothing) {
                             yard::paved("A2", yard::rectangle(cut, 0, 240, 120), "hybrid")});
     RC_ASSERT(std::abs(whole.first - parts.first) < 1e-9);
     RC_ASSERT(std::abs(whole.second - parts.second) < 1e-9);
-  });
+  }));
 }
 
 // Base 6 in past the edges of 20 x 10 ft, its formation going on level from the nearest place of the edge: the slow way

@@ -122,7 +122,7 @@ TEST(Haul, topsoilIsKeptApart) {
 // Whatever is dug and wanted: dug = placed again + hauled in the bank, wanted = placed + brought in place, and never
 // more is placed than may be.
 TEST(Haul, balances) {
-  rc::check([](unsigned dug_in, unsigned fill_in, unsigned share_in) {
+  EXPECT_TRUE(rc::check([](unsigned dug_in, unsigned fill_in, unsigned share_in) {
     const double dug = 1 + dug_in % 500, wanted = 1 + fill_in % 500;
     plan::Job job = with_truck(0.25, 0.9);
     job.choices.soil.reusable = share_in % 11 / 10.0;
@@ -135,5 +135,5 @@ TEST(Haul, balances) {
               (brought > 1e-6));
     RC_ASSERT(placed <= dug * job.choices.soil.reusable + 1e-6);
     RC_ASSERT(brought < 1e-6 || std::abs(placed - dug * job.choices.soil.reusable) < 1e-6);
-  });
+  }));
 }

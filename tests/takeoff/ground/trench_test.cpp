@@ -82,14 +82,14 @@ TEST(Trench, slopedFaces) {
 // Ground that falls 1 in n across, faces s to 1: the two-level section of the textbooks,
 // n2 s / (n2 - s2) (h + b / 2s)2 - b2 / 4s, along a line that climbs with the ground, so that every section is alike.
 TEST(Trench, groundThatFallsAcrossIsTheTwoLevelSection) {
-  rc::check([](unsigned b, unsigned h, unsigned s, unsigned n) {
+  EXPECT_TRUE(rc::check([](unsigned b, unsigned h, unsigned s, unsigned n) {
     const double width = 0.3 + b % 100 / 50.0, depth = 0.5 + h % 100 / 40.0, slope = 0.25 + s % 100 / 80.0,
                  cross = 4 + n % 100 / 10.0;
     const double k = depth + width / (2 * slope);
     const double area = cross * cross * slope / (cross * cross - slope * slope) * k * k - width * width / (4 * slope);
     const double found = volume(straight(5, 0), width, slope, [&](double) { return -depth; }, plane({0, 0, 1 / cross}));
     RC_ASSERT(std::abs(found - 5 * area) < 1e-5 * area);
-  });
+  }));
 }
 
 // Round a bend the volume is area x the way of its middle (Pappus): a quarter of radius 5 m with a rectangle
@@ -129,7 +129,7 @@ TEST(Trench, whatWasDugBeforeIsNotDugAgain) {
 // The slow way: the same cut by columns of 2 cm over a plane ground, upright sides, any direction and fall. A column
 // stands or falls at the sides and ends, so that the sum is off by its size x the depth x the outline at most.
 TEST(Trench, isTheSumOfManySmallColumns) {
-  rc::check([](unsigned turn, unsigned w, unsigned fall, int gx, int gy) {
+  EXPECT_TRUE(rc::check([](unsigned turn, unsigned w, unsigned fall, int gx, int gy) {
     const double angle = turn % 360 * std::numbers::pi / 180, width = 0.3 + w % 50 / 50.0, length = 4;
     const Ground ground{0, gx % 100 / 800.0, gy % 100 / 800.0};
     const double down = fall % 100 / 1000.0;
@@ -144,7 +144,7 @@ TEST(Trench, isTheSumOfManySmallColumns) {
         slow += std::max(0.0, ground.z + ground.gx * x + ground.gy * y - bottom(s)) * cell * cell;
       }
     RC_ASSERT(std::abs(fast - slow) <= cell * (length + width) * 3);
-  });
+  }));
 }
 
 // A bend of 4 degrees stays one leg, a corner of 90 parts two.
