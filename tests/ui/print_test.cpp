@@ -147,12 +147,24 @@ INSTANTIATE_TEST_SUITE_P(
       return QString("%1_%2").arg(std::get<0>(each.param), std::get<1>(each.param)).replace('-', '_').toStdString();
     });
 
-// Every word that a sheet asks for has its Spanish. What core tells in a sentence of its own (a working, a problem, a
-// hold point of the catalogue) is asked for too and may stay English: those are the ones with a number or a source in
-// them, and the ones that the job's catalogue brings.
+// All that stands in the sheets' sources as it is, adjacent literals joined.
+QString literals() {
+  QString all;
+  const QDir folder(QStringLiteral(HOUSE_ROOT "/core/sheets"));
+  for (const QString& name : folder.entryList({"*.cpp"})) {
+    QFile file(folder.filePath(name));
+    if (file.open(QIODevice::ReadOnly)) all += QString::fromUtf8(file.readAll());
+  }
+  return all.replace(QRegularExpression("\"\\s*\\n\\s*\""), "");
+}
+
+// Every word that a sheet asks for has its Spanish. What the takeoff and the catalogue tell in sentences of their own
+// (a working, a problem, a limit) is asked for too and stays English: the sheets' own sources do not have it.
 TEST(Print, wordsOfTheSheetsHaveTheirSpanish) {
   QTranslator spanish;
   ASSERT_TRUE(spanish.load(QStringLiteral(":/words/groundcourse_es.qm")));
+  const QString known = literals();
+  ASSERT_TRUE(known.contains("\"Crew list\""));
   std::set<std::string> missing;
   std::size_t asked_for = 0;
   for (const char* job : {"pool-terrace-a", "pool-terrace-b", "bakery-court"}) {
@@ -160,7 +172,9 @@ TEST(Print, wordsOfTheSheetsHaveTheirSpanish) {
     with.language = "es";
     with.say = [&](const std::string& english) {
       ++asked_for;
-      if (spanish.translate("core", english.c_str()).isNull()) missing.insert(english);
+      const QString quoted = '"' + QString::fromStdString(english).replace('"', "\\\"") + '"';
+      if (!english.empty() && spanish.translate("core", english.c_str()).isNull() && known.contains(quoted))
+        missing.insert(english);
       return english;
     };
     for (const sheets::SheetKind& kind : sheets::sheet_kinds()) kind.make(with);

@@ -111,7 +111,7 @@ TEST(Tasks, theDemoJobToAMaterialListInFiveActions) {
     QTest::keyClick(name, Qt::Key_Return);
   });
   asks.start(20);
-  who.key(Qt::Key_P, Qt::ControlModifier);
+  who.key(Qt::Key_P, Qt::ControlModifier | Qt::ShiftModifier);
   QFile made(file);
   ASSERT_TRUE(made.open(QIODevice::ReadOnly));
   EXPECT_EQ(made.readAll().toStdString(), files::takeoff_csv(*who.desk.results()));

@@ -69,7 +69,7 @@ const std::vector<ActionRow>& action_rows() {
       {"backups", "office", QT_TRANSLATE_NOOP("actions", "Backups of the book…"), "", "", true},
       {"print-sheets", "sheets", QT_TRANSLATE_NOOP("actions", "Print sheets…"), "Ctrl+P", "sheets"},
       {"plan-picture", "sheets", QT_TRANSLATE_NOOP("actions", "The plan as a picture…"), "", ""},
-      {"material-list", "sheets", QT_TRANSLATE_NOOP("actions", "Material list…"), "", "", true},
+      {"material-list", "sheets", QT_TRANSLATE_NOOP("actions", "Material list…"), "Ctrl+Shift+P", "", true},
       {"setting-out", "sheets", QT_TRANSLATE_NOOP("actions", "Setting-out table…"), "", ""},
       {"catalogue-window", "catalogue", QT_TRANSLATE_NOOP("actions", "Catalogue…"), "Ctrl+K", "catalogue"},
       {"items-out", "catalogue", QT_TRANSLATE_NOOP("actions", "Write the items of this job…"), "", ""},

@@ -577,6 +577,18 @@ namespace {
     QT_TRANSLATE_NOOP("core", "water's edge measured again as built"),
     QT_TRANSLATE_NOOP("core", "with the pallets"),
     QT_TRANSLATE_NOOP("core", "within 3/8 in over 10 ft, up or down"),
+    QT_TRANSLATE_NOOP("core", "Jan"),
+    QT_TRANSLATE_NOOP("core", "Feb"),
+    QT_TRANSLATE_NOOP("core", "Mar"),
+    QT_TRANSLATE_NOOP("core", "Apr"),
+    QT_TRANSLATE_NOOP("core", "May"),
+    QT_TRANSLATE_NOOP("core", "Jun"),
+    QT_TRANSLATE_NOOP("core", "Jul"),
+    QT_TRANSLATE_NOOP("core", "Aug"),
+    QT_TRANSLATE_NOOP("core", "Sep"),
+    QT_TRANSLATE_NOOP("core", "Oct"),
+    QT_TRANSLATE_NOOP("core", "Nov"),
+    QT_TRANSLATE_NOOP("core", "Dec"),
 };
 
 }  // namespace
