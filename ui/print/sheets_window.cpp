@@ -143,6 +143,7 @@ void SheetsWindow::refresh() {
   about_->setText(kind ? said(kind->about) : QString());
   shown_ = desk_.results();
   laid_.reset();
+  pdf_.clear();
   if (kind && shown_) {
     const InLanguage spoken(language_->currentData().toString());
     printed_ = std::make_unique<sheets::Printed>(printed(shown_, shelf_.version ? shelf_.version() : std::string()));
@@ -175,9 +176,9 @@ void SheetsWindow::show_pages() {
 }
 
 QByteArray SheetsWindow::pdf() const {
-  if (!laid_) return {};
+  if (!laid_ || !pdf_.isEmpty()) return pdf_;
   const InLanguage spoken(language_->currentData().toString());
-  return pdf_of(*laid_, *printed_);
+  return pdf_ = pdf_of(*laid_, *printed_);
 }
 
 void SheetsWindow::save_pdf() {

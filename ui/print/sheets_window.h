@@ -28,7 +28,8 @@ class SheetsWindow : public QDialog {
   void show_sheet(const std::string& word);
   std::string sheet() const;
   std::size_t pages() const;
-  QByteArray pdf() const;  // of what is shown; empty before there are results
+  // Of what is shown, made once: what is saved and what is kept are the same bytes. Empty before there are results.
+  QByteArray pdf() const;
 
  private:
   QWidget* make_choices();
@@ -45,6 +46,7 @@ class SheetsWindow : public QDialog {
   SheetsShelf shelf_;
   ResultsPtr shown_;  // what the pages were made from
   std::unique_ptr<LaidSheet> laid_;
+  mutable QByteArray pdf_;
   std::unique_ptr<sheets::Printed> printed_;
   QListWidget* kinds_ = nullptr;
   QComboBox* language_ = nullptr;
