@@ -74,6 +74,7 @@ TEST_P(Printing, everySheetOfTheJobIsWhole) {
     const QString text = asked("pdftotext", {"-layout", file, "-"});
     EXPECT_EQ(text.count('\f'), static_cast<qsizetype>(laid.count()));
     EXPECT_TRUE(text.contains(QString::fromStdString(with.job().heading.name)));
+    EXPECT_TRUE(text.contains(spoken == std::string("es") ? "Página" : "Page"));
   }
 }
 

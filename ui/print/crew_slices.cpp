@@ -182,7 +182,8 @@ Slice hold_slice(const sheets::Hold& hold, const Setting& setting) {
     }
     const QFontMetricsF metrics(plain);
     const double base = middle - line_height(plain) / 2;
-    const QString by = print_word("looked at by"), on = print_word("on");
+    const QString by = print_word(QT_TRANSLATE_NOOP("print", "looked at by")),
+                  on = print_word(QT_TRANSLATE_NOOP("print", "on"));
     const double from = left + tick_side() + mm(2), on_left = box.right() - mm(26);
     paint_lines(painter, {looked ? by + ' ' + words(hold.who) : by}, plain, {from, base, on_left - from, 0});
     paint_lines(painter, {looked ? on + ' ' + words(hold.when) : on}, plain, {on_left, base, mm(26), 0});

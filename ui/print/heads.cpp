@@ -172,11 +172,17 @@ void LaidSheet::paint_foot(QPainter& painter, std::size_t number) const {
   QStringList scales;
   for (const int scale : pages_.at(number).scales) scales << QStringLiteral("1 : %1").arg(scale);
   const std::array<std::pair<QString, QString>, 5> cells{{
-      {tr_print("Version"), printed_.version.empty() ? tr_print("working copy") : words(printed_.version)},
-      {tr_print("Date"), printed_.date.empty() ? QStringLiteral("–") : words(date_words(printed_, printed_.date))},
-      {tr_print("Scale"), scales.isEmpty() ? tr_print("none") : scales.join(QStringLiteral(", "))},
-      {tr_print("Units"), heading.units == units::System::us ? tr_print("ft and in") : tr_print("m and mm")},
-      {tr_print("Page"), tr_print("%1 of %2").arg(number + 1).arg(pages_.size())},
+      {tr_print(QT_TRANSLATE_NOOP("print", "Version")),
+       printed_.version.empty() ? tr_print(QT_TRANSLATE_NOOP("print", "working copy")) : words(printed_.version)},
+      {tr_print(QT_TRANSLATE_NOOP("print", "Date")),
+       printed_.date.empty() ? QStringLiteral("–") : words(date_words(printed_, printed_.date))},
+      {tr_print(QT_TRANSLATE_NOOP("print", "Scale")),
+       scales.isEmpty() ? tr_print(QT_TRANSLATE_NOOP("print", "none")) : scales.join(QStringLiteral(", "))},
+      {tr_print(QT_TRANSLATE_NOOP("print", "Units")), heading.units == units::System::us
+                                                          ? tr_print(QT_TRANSLATE_NOOP("print", "ft and in"))
+                                                          : tr_print(QT_TRANSLATE_NOOP("print", "m and mm"))},
+      {tr_print(QT_TRANSLATE_NOOP("print", "Page")),
+       tr_print(QT_TRANSLATE_NOOP("print", "%1 of %2")).arg(number + 1).arg(pages_.size())},
   }};
   const QFont small = print_font(9), bold = print_font(11, true);
   double right = foot.right();
@@ -192,7 +198,7 @@ void LaidSheet::paint_foot(QPainter& painter, std::size_t number) const {
   }
   const double left = foot.left() + mm(11.5), room = right - left - mm(3);
   QString under = words(sheet_.title);
-  if (heading.invented) under += QStringLiteral(" · ") + tr_print("invented demo job");
+  if (heading.invented) under += QStringLiteral(" · ") + tr_print(QT_TRANSLATE_NOOP("print", "invented demo job"));
   const auto fit = [&](const QString& text, const QFont& font) {
     return QStringList{QFontMetricsF(font).elidedText(text, Qt::ElideRight, room)};
   };

@@ -8448,6 +8448,58 @@
         <source>N</source>
         <translation>N</translation>
     </message>
+    <message>
+        <source>looked at by</source>
+        <translation>revisado por</translation>
+    </message>
+    <message>
+        <source>on</source>
+        <translation>el</translation>
+    </message>
+    <message>
+        <source>Version</source>
+        <translation>Versión</translation>
+    </message>
+    <message>
+        <source>working copy</source>
+        <translation>copia de trabajo</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Escala</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguna</translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation>Unidades</translation>
+    </message>
+    <message>
+        <source>ft and in</source>
+        <translation>pies y pulgadas</translation>
+    </message>
+    <message>
+        <source>m and mm</source>
+        <translation>m y mm</translation>
+    </message>
+    <message>
+        <source>Page</source>
+        <translation>Página</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>invented demo job</source>
+        <translation>trabajo de muestra inventado</translation>
+    </message>
 </context>
 <context>
     <name>ui::ActWords</name>
