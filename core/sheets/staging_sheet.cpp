@@ -11,7 +11,6 @@
 namespace sheets {
 
 using estimate::OrderLine;
-using takeoff::Stage;
 
 namespace {
 
