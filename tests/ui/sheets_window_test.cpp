@@ -38,6 +38,8 @@ TEST(SheetsWindow, everySheetIsShownPageByPage) {
     ASSERT_GT(sheets->pages(), 0u) << sheets->sheet();
     EXPECT_NE(sheets->findChild<QLabel*>(QString("page-%1").arg(sheets->pages())), nullptr);
     EXPECT_EQ(sheets->findChild<QLabel*>(QString("page-%1").arg(sheets->pages() + 1)), nullptr);
+    const auto* first = sheets->findChild<QLabel*>("page-1");  // shown whole, whatever the window's height
+    EXPECT_GE(first->height(), first->pixmap().deviceIndependentSize().height());
     QTest::keyClick(kinds, Qt::Key_Down);
   }
   EXPECT_EQ(seen.size(), sheets::sheet_kinds().size());

@@ -62,7 +62,7 @@ Prompt::Prompt(QWidget* parent)
   wrong_->set_closable(false);
   first_->add_link(tr("Choose stage 3"), QStringLiteral("stage"));
   first_->add_link(tr("Drag a corner"), QStringLiteral("corner"));
-  first_->add_link(tr("Write the material list"), QStringLiteral("crew_list"));
+  first_->add_link(tr("Print the crew list"), QStringLiteral("crew_list"));
   connect(first_, &PromptNote::followed, this, &Prompt::tried);
   connect(first_, &PromptNote::closed, this, &Prompt::first_note_closed);
 }

@@ -170,6 +170,7 @@ void SheetsWindow::show_pages() {
     page->setAccessibleName(tr("Page %1 of %2").arg(i + 1).arg(laid_->count()));
     page->setPixmap(QPixmap::fromImage(picture));
     page->setFrameShape(QFrame::Box);
+    page->setFixedSize(page->sizeHint());
     pages_->addWidget(page, 0, Qt::AlignHCenter);
   }
   pages_->addStretch(1);

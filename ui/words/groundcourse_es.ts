@@ -10927,12 +10927,12 @@ Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</t
         <translation>Arrastrar una esquina</translation>
     </message>
     <message>
-        <source>Write the material list</source>
-        <translation>Escribir la lista de materiales</translation>
-    </message>
-    <message>
         <source>This is a demo job. Try:</source>
         <translation>Este es un trabajo de muestra. Pruebe:</translation>
+    </message>
+    <message>
+        <source>Print the crew list</source>
+        <translation>Imprimir la lista de la cuadrilla</translation>
     </message>
 </context>
 <context>
