@@ -103,6 +103,8 @@ void add_print(CLI::App& program, std::optional<app::PrintWords>& print) {
   command->add_option("JOB", words->job, "job file")->required();
   command->add_option("--output", words->output, "PDF file to write")->required();
   command->add_option("--language", words->language, "en or es")->check(CLI::IsMember({"en", "es"}));
+  command->add_option("--detail", words->detail, "how far the quote opens its price: total, stages or lines")
+      ->check(CLI::IsMember({"total", "stages", "lines"}));
   command->add_option("--paper", words->paper, "a4 or letter; letter for a US job otherwise, a4 for a metric one")
       ->check(CLI::IsMember({"a4", "letter"}));
   command->callback([words, &print] { print = *words; });

@@ -73,7 +73,10 @@ int print(int count, char** argument_words, const PrintWords& words) {
   const ui::Paper paper = words.paper == "a4"       ? ui::Paper::a4
                           : words.paper == "letter" ? ui::Paper::letter
                                                     : ui::usual_paper(*results->job);
-  const auto bytes = ui::print_sheet(words.sheet, ui::printed(results), paper);
+  sheets::Printed with = ui::printed(results);
+  using Detail = sheets::Detail;
+  with.detail = words.detail == "total" ? Detail::total : words.detail == "lines" ? Detail::lines : Detail::stages;
+  const auto bytes = ui::print_sheet(words.sheet, with, paper);
   if (!bytes) return refuse(bytes.error());
   return deliver(bytes->toStdString(), words.output);
 }

@@ -13,7 +13,8 @@ struct PrintWords {
   std::string job;
   std::string output;
   std::string language = "en";
-  std::string paper;  // a4, letter; empty: as the job's units have it
+  std::string detail = "stages";  // of the quote's price: total, stages, lines
+  std::string paper;              // a4, letter; empty: as the job's units have it
 };
 
 std::vector<std::string> sheet_words();

@@ -60,6 +60,22 @@ TEST(SheetsWindow, theSheetSpeaksItsOwnLanguage) {
   EXPECT_EQ(sheets->pdf(), english);
 }
 
+TEST(SheetsWindow, theQuoteOpensItsPriceAsFarAsTheOfficeWants) {
+  seat::Seat at;
+  ui::SheetsWindow* sheets = opened(at);
+  auto* detail = sheets->findChild<QComboBox*>("sheet-detail");
+  sheets->show_sheet("plan");
+  EXPECT_TRUE(detail->isHidden());
+  sheets->show_sheet("quote");
+  EXPECT_FALSE(detail->isHidden());
+  const QByteArray by_stage = sheets->pdf();
+  detail->setFocus();
+  QTest::keyClick(detail, Qt::Key_Down);
+  const QByteArray in_one_sum = sheets->pdf();
+  EXPECT_NE(in_one_sum, by_stage);
+  EXPECT_LT(in_one_sum.size(), by_stage.size());
+}
+
 // Kept with the version as bytes; what came after is refused with what to do; the version shows what was given out.
 TEST(SheetsWindow, whatIsGivenOutIsKeptWithItsVersion) {
   seat::Seat at;

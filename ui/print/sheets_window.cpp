@@ -54,7 +54,7 @@ SheetsWindow::SheetsWindow(Desk& desk, SheetsShelf shelf, QWidget* parent)
   sides->addWidget(make_pages(), 1);
   connect(&desk_, &Desk::results_changed, this, &SheetsWindow::refresh);
   connect(kinds_, &QListWidget::currentRowChanged, this, &SheetsWindow::refresh);
-  for (QComboBox* box : {language_, paper_})
+  for (QComboBox* box : {language_, paper_, detail_})
     connect(box, &QComboBox::currentIndexChanged, this, &SheetsWindow::refresh);
   connect(size_, &QComboBox::currentIndexChanged, this, &SheetsWindow::show_pages);
   kinds_->setCurrentRow(0);
@@ -90,6 +90,9 @@ QWidget* SheetsWindow::make_choices() {
   paper_->setCurrentIndex(usual_paper(desk_.job()) == Paper::a4 ? 1 : 0);
   size_ = choice(side, "sheet-size", tr("Size on the screen"),
                  {{tr("Whole page"), 60.0}, {tr("To read"), 96.0}, {tr("Large"), 150.0}});
+  detail_ = choice(side, "sheet-detail", tr("The price of the quote"),
+                   {{tr("Price by stage"), 1}, {tr("Price in one sum"), 0}, {tr("Price line by line"), 2}});
+  rows->addWidget(detail_);
   for (QWidget* box : {static_cast<QWidget*>(language_), static_cast<QWidget*>(paper_), static_cast<QWidget*>(size_)})
     rows->addWidget(box);
   const auto button = [&](const char* name, const QString& words, void (SheetsWindow::*does)()) {
@@ -140,6 +143,7 @@ std::string SheetsWindow::language_chosen() const { return language_->currentDat
 
 void SheetsWindow::refresh() {
   const sheets::SheetKind* kind = sheets::sheet_kind(sheet());
+  detail_->setVisible(kind && sheet() == "quote");
   about_->setText(kind ? said(kind->about) : QString());
   shown_ = desk_.results();
   laid_.reset();
@@ -147,6 +151,7 @@ void SheetsWindow::refresh() {
   if (kind && shown_) {
     const InLanguage spoken(language_->currentData().toString());
     printed_ = std::make_unique<sheets::Printed>(printed(shown_, shelf_.version ? shelf_.version() : std::string()));
+    printed_->detail = static_cast<sheets::Detail>(detail_->currentData().toInt());
     const auto paper = static_cast<Paper>(paper_->currentData().toInt());
     laid_ = std::make_unique<LaidSheet>(kind->make(*printed_), *printed_, paper);
   }

@@ -52,6 +52,7 @@ class SheetsWindow : public QDialog {
   QComboBox* language_ = nullptr;
   QComboBox* paper_ = nullptr;
   QComboBox* size_ = nullptr;
+  QComboBox* detail_ = nullptr;  // of the quote's price
   QLabel* about_ = nullptr;
   QLabel* told_ = nullptr;
   QVBoxLayout* pages_ = nullptr;

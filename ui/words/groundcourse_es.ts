@@ -11172,6 +11172,22 @@ Software libre bajo la Licencia Pública General GNU, versión 3 o posterior.</t
         <source>%1 could not be written: %2</source>
         <translation>No se pudo escribir %1: %2</translation>
     </message>
+    <message>
+        <source>The price of the quote</source>
+        <translation>El precio de la cotización</translation>
+    </message>
+    <message>
+        <source>Price by stage</source>
+        <translation>Precio por etapa</translation>
+    </message>
+    <message>
+        <source>Price in one sum</source>
+        <translation>Precio en una suma</translation>
+    </message>
+    <message>
+        <source>Price line by line</source>
+        <translation>Precio línea por línea</translation>
+    </message>
 </context>
 <context>
     <name>ui::SideBySide</name>
