@@ -51,6 +51,9 @@ std::string sentence(const Problem& problem) {
   if (!words.empty()) words += ": ";
   words += problem.text;
   if (!problem.mend.empty()) words += "; " + problem.mend;
+  // What is quoted of a file may have control letters of its own: the sentence stays on one line.
+  for (char& letter : words)
+    if (static_cast<unsigned char>(letter) < 0x20) letter = ' ';
   return words;
 }
 
