@@ -34,7 +34,7 @@ std::size_t utf8_length(std::string_view text, std::size_t at) {
 class Cutter {
  public:
   Cutter(std::string_view text, const std::string& file) : text_(text), file_(file) {
-    if (text_.starts_with(byte_order_mark)) at_ = byte_order_mark.size();
+    while (text_.substr(at_).starts_with(byte_order_mark)) at_ += byte_order_mark.size();  // some tools put two
   }
 
   bool at_end() const { return at_ >= text_.size(); }
